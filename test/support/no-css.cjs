@@ -1,0 +1,2 @@
+// Stands in for every style sheet: jest draws nothing.
+module.exports = {};
