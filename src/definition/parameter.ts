@@ -1,0 +1,173 @@
+import { z } from "zod";
+import type { Unit } from "../metrology/say";
+import { BadInput } from "./bad-input";
+import { type Cell, CellError, type Range, sayCell } from "./cells";
+
+// The host pages forbid `eval`; without this zod probes for it at the first object schema and the browser reports a violation.
+z.config({ jitless: true });
+
+/**
+ * How a parameter meets ranges:
+ * - `row`: one cell, or a range answered row by row;
+ * - `column`: a list taken whole, as long as the other columns of the same call (one cell stands for all rows);
+ * - `whole`: a list taken whole, as long as it likes;
+ * - `raw`: handed on unread.
+ */
+export type Spread = "row" | "column" | "whole" | "raw";
+
+/** One argument of a sheet function: what a cell must hold, in which unit, and what it means. `T` is what `calculate` receives. */
+export interface Parameter<T = unknown> {
+  readonly spread: Spread;
+  readonly schema: z.ZodType;
+  readonly unit: Unit;
+  readonly meaning: string;
+  /** Present when the argument may be left out: what holds then, in words. */
+  readonly otherwise?: string;
+  /** The words that may be typed, for completion and forms. */
+  readonly choices?: readonly string[];
+  /** Present when a blank (or 0) cell in a range has a meaning of its own; anywhere else it is refused. */
+  readonly blank?: { readonly value: unknown };
+  /** The sentence that refuses a blank cell, where "… is blank" says too little. */
+  readonly ifBlank?: string;
+  /** Takes the last place and every argument after it. */
+  readonly repeating?: boolean;
+  /** Reads one cell; throws BadInput. */
+  readonly read: (cell: Cell, name: string) => unknown;
+  /** Reads a range as one thing for all rows (told by its shape); undefined when the shape says otherwise. */
+  readonly readBlock?: (range: Range, name: string) => unknown;
+  /** Only for the compiler: what `calculate` receives. */
+  readonly gives?: T;
+}
+
+export type Parameters = Readonly<Record<string, Parameter>>;
+
+/** The checked inputs of one row, by parameter key. */
+export type Given<P extends Parameters> = { readonly [K in keyof P]: P[K] extends Parameter<infer T> ? T : never };
+
+/** "startCurrent" as the sheet says it: "start current". */
+export const sheetName = (key: string): string => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+
+const lookAlike = (text: string): boolean => text.trim() !== "" && Number.isFinite(Number(text.replace(",", ".")));
+
+/** Why a schema would not have a cell, in the house sentence. */
+const sentence = (
+  name: string,
+  wants: Pick<Parameter, "schema" | "unit" | "choices" | "ifBlank">,
+  cell: Cell,
+  hint?: string,
+): string => {
+  if (cell instanceof CellError) return `${name}: the cell holds ${cell.code}; mend that cell first.`;
+  if (cell === null || cell === "") return wants.ifBlank ?? `${name} is blank.`;
+  if (wants.choices) {
+    if (cell === 0 && wants.ifBlank) return wants.ifBlank;
+    return `${name}: ${sayCell(cell)} is not known; known are ${wants.choices.map((word) => `"${word}"`).join(", ")}.`;
+  }
+  const unit = wants.unit && ` ${wants.unit}`;
+  if (typeof cell !== "number") {
+    const text =
+      typeof cell === "string" && lookAlike(cell) ? ", which only looks like a number: type it again as one" : "";
+    return `${name}: a number${unit && ` in${unit}`} is wanted, not ${sayCell(cell)}${text}.`;
+  }
+  const issue = wants.schema.safeParse(cell).error?.issues[0];
+  const limit =
+    issue?.code === "too_small"
+      ? `${issue.inclusive ? "at least" : "more than"} ${issue.minimum}${unit}`
+      : issue?.code === "too_big"
+        ? `${issue.inclusive ? "at most" : "less than"} ${issue.maximum}${unit}`
+        : (issue?.message ?? "another number");
+  const zero = cell === 0 ? (wants.ifBlank ? `: ${wants.ifBlank}` : " (a blank cell counts as 0)") : "";
+  return `${name}: ${limit} is wanted, not ${cell}${unit}${zero}${hint ? `; ${hint}` : ""}${/[.!?]$/.test(hint ?? zero) ? "" : "."}`;
+};
+
+/** A quantity with its unit and limits. The schema is the authority; numbers inside its limits skip it, which keeps long columns quick. */
+export const quantity = (
+  unit: Unit,
+  meaning: string,
+  schema: z.ZodNumber = z.number().positive(),
+  { hint, ifBlank }: { hint?: string; ifBlank?: string } = {},
+): Parameter<number> => {
+  const limits = z.toJSONSchema(schema) as {
+    type: string;
+    minimum?: number;
+    exclusiveMinimum?: number;
+    maximum?: number;
+    exclusiveMaximum?: number;
+  };
+  const whole = limits.type === "integer";
+  const {
+    minimum = -Number.MAX_VALUE,
+    exclusiveMinimum = -Infinity,
+    maximum = Number.MAX_VALUE,
+    exclusiveMaximum = Infinity,
+  } = limits;
+  const read = (cell: Cell, name: string): number => {
+    if (
+      typeof cell === "number" &&
+      cell >= minimum &&
+      cell > exclusiveMinimum &&
+      cell <= maximum &&
+      cell < exclusiveMaximum &&
+      !whole
+    )
+      return cell;
+    if (typeof cell === "number" && schema.safeParse(cell).success) return cell;
+    throw new BadInput(sentence(name, { schema, unit, ifBlank }, cell, hint));
+  };
+  return { spread: "row", schema, unit, meaning, ifBlank, read };
+};
+
+/** One of a few words, in any case and with any spaces. */
+export const word = <W extends string>(
+  meaning: string,
+  choices: readonly [W, ...W[]],
+  { ifBlank }: { ifBlank?: string } = {},
+): Parameter<W> => {
+  const schema = z.enum(choices);
+  const known = new Map<string, W>(choices.map((choice) => [plain(choice), choice]));
+  const read = (cell: Cell, name: string): W => {
+    const found = typeof cell === "string" ? known.get(plain(cell)) : undefined;
+    if (found !== undefined) return found;
+    throw new BadInput(sentence(name, { schema, unit: "", choices, ifBlank }, cell));
+  };
+  return { spread: "row", schema, unit: "", meaning, choices, ifBlank, read };
+};
+
+/** A word as it is looked up: case, spaces and their number forgiven. */
+export const plain = (text: string): string => text.trim().replace(/\s+/g, " ").toLowerCase();
+
+/** Free text, such as the name of a breaker. */
+export const label = (meaning: string): Parameter<string> => ({
+  spread: "row",
+  schema: z.string().min(1),
+  unit: "",
+  meaning,
+  read: (cell, name) => {
+    if (typeof cell === "string" && cell !== "") return cell;
+    if (typeof cell === "number" && cell !== 0) return String(cell);
+    throw new BadInput(sentence(name, { schema: z.string(), unit: "" }, cell));
+  },
+});
+
+/** An argument that may be left out; `otherwise` says what holds then. */
+export const optional = <T>(parameter: Parameter<T>, otherwise: string): Parameter<T | undefined> => ({
+  ...parameter,
+  otherwise,
+});
+
+/** A blank cell of a range has a meaning of its own here. Use only where 0 can mean nothing else: some hosts hand a blank over as 0. */
+export const blankMeans = <T, B>(parameter: Parameter<T>, value: B): Parameter<T | B> => ({
+  ...parameter,
+  blank: { value },
+});
+
+/** A list, as long as the other columns of the same call. */
+export const column = <T>({ gives: _, ...parameter }: Parameter<T>): Parameter<readonly T[]> => ({
+  ...parameter,
+  spread: "column",
+});
+
+/** A list of its own length. */
+export const list = <T>({ gives: _, ...parameter }: Parameter<T>): Parameter<readonly T[]> => ({
+  ...parameter,
+  spread: "whole",
+});

@@ -1,0 +1,5 @@
+import type { AnyDefinition } from "../definition/define";
+import contactWatts from "./contact.watts";
+
+/** Every sheet function, room by room, in the order a person meets them. */
+export const catalogue: readonly AnyDefinition[] = [contactWatts];
