@@ -1,0 +1,76 @@
+// The bundles that webpack.config.js builds: what each is made from, and whether the one in dist is still true to that.
+
+import { createHash } from "node:crypto";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+
+/** By name: the folder a bundle is built into, its entry files (those that exist are taken), the hosts it is made from. */
+export const bundles = {
+  excel: {
+    output: "dist/excel",
+    entries: ["src/hosts/excel/main.ts", "src/hosts/excel/main.tsx"],
+    hosts: ["excel", "pane"],
+  },
+  workbench: {
+    output: "dist/workbench/page",
+    entries: ["src/hosts/workbench/page/main.ts", "src/hosts/workbench/page/main.tsx"],
+    hosts: ["engine", "pane", "workbench"],
+  },
+  "workbench-server": {
+    output: "dist/workbench",
+    entries: ["src/hosts/workbench/serve.ts"],
+    hosts: ["engine", "pane", "workbench"],
+  },
+  workbook: {
+    output: "dist/workbook",
+    entries: ["src/hosts/workbook/cell.ts", "src/hosts/workbook/recalculate.ts"],
+    hosts: ["engine", "workbook"],
+  },
+};
+
+/** The entry files that are there: none when the host has been taken out of this copy. */
+export function entriesOf(root, name) {
+  return bundles[name].entries.filter((entry) => existsSync(join(root, entry)));
+}
+
+/**
+ * A hash of everything the bundle is made from. Contents, not times: git sets those anew. A change in another host
+ * leaves it alone, since hosts do not import each other.
+ */
+export function fingerprint(root, name) {
+  const hash = createHash("sha256");
+  const others = readdirSync(join(root, "src", "hosts")).filter((host) => !bundles[name].hosts.includes(host));
+  const skipped = new Set(others.map((host) => `src/hosts/${host}`));
+  const add = (path) => {
+    if (skipped.has(path)) return;
+    const full = join(root, path);
+    if (!existsSync(full)) return;
+    const inside = foldersContent(full);
+    if (inside) for (const child of inside) add(`${path}/${child}`);
+    else hash.update(`${path}\0`).update(readFileSync(full)).update("\0");
+  };
+  for (const path of ["src", ".setup", "webpack.config.js", "tsconfig.json", "package-lock.json", "manifest.xml"])
+    add(path);
+  return hash.digest("hex");
+}
+
+function foldersContent(path) {
+  try {
+    return readdirSync(path).sort();
+  } catch {
+    return undefined;
+  }
+}
+
+// The stamp lies in the folder it vouches for, so that both go together.
+const stampFile = (root, name) => join(root, bundles[name].output, `.${name}-made-from`);
+
+export function isFresh(root, name) {
+  const file = stampFile(root, name);
+  return existsSync(file) && readFileSync(file, "utf8") === fingerprint(root, name);
+}
+
+/** To be called last, with the fingerprint taken before the build: a file saved meanwhile makes the bundle stale. */
+export function markFresh(root, name, madeFrom) {
+  writeFileSync(stampFile(root, name), madeFrom);
+}
