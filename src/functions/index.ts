@@ -1,7 +1,15 @@
 import type { AnyDefinition } from "../definition/define";
+import contactLimit from "./contact.limit";
 import contactWatts from "./contact.watts";
 import enclosureTotal from "./enclosure.total";
 import enclosureWatts from "./enclosure.watts";
+import inrushPeak from "./inrush.peak";
 
 /** Every sheet function, room by room, in the order a person meets them. */
-export const catalogue: readonly AnyDefinition[] = [contactWatts, enclosureWatts, enclosureTotal];
+export const catalogue: readonly AnyDefinition[] = [
+  contactWatts,
+  contactLimit,
+  inrushPeak,
+  enclosureWatts,
+  enclosureTotal,
+];
