@@ -1,0 +1,54 @@
+import { z } from "zod";
+import { BadInput } from "../../definition/bad-input";
+import { type Cell, type Range, sayCell } from "../../definition/cells";
+import { type Parameter, plain } from "../../definition/parameter";
+import { say } from "../../metrology/say";
+import type { Characteristic } from "../../trip/characteristic";
+import { knownCharacteristics } from "../../trip/known";
+import type { BandRow, OwnBand } from "../../trip/own-band";
+
+const byName = new Map(knownCharacteristics.map((characteristic) => [plain(characteristic.name), characteristic]));
+const names = knownCharacteristics.map(({ name }) => name);
+const known = `known are ${names.map((name) => `"${name}"`).join(", ")}, or a range of three columns (multiple, shortest, longest)`;
+
+/**
+ * A characteristic by name (one cell, or a column with a name per row), or, told by its three columns, a band of the tester's own
+ * that holds for all rows: multiple of the rating, shortest s (0: no minimum), longest s ("no limit").
+ */
+export const characteristic: Parameter<Characteristic | OwnBand> = {
+  spread: "row",
+  schema: z.enum(names as [string, ...string[]]),
+  unit: "",
+  meaning: `the kind of breaker: ${names.join(", ")}; or a range of rows (multiple, shortest, longest), a band of your own`,
+  choices: names,
+  read: (cell, name) => {
+    const found = typeof cell === "string" ? byName.get(plain(cell)) : undefined;
+    if (found) return found;
+    if (cell === null || cell === "") throw new BadInput(`${name} is blank.`);
+    throw new BadInput(`${name}: ${sayCell(cell)} is not known; ${known}.`);
+  },
+  readBlock: (range, name) => (range[0]?.length === 3 ? readBand(range, name) : undefined),
+};
+
+const readBand = (range: Range, name: string): OwnBand => {
+  const rows = range.filter((row) => row.some((cell) => cell !== null && cell !== "" && cell !== 0)).map((row, i) => readRow(row, `${name}, row ${i + 1} of the band`));
+  if (rows.length < 2) throw new BadInput(`${name}: an own band needs at least two rows (multiple, shortest, longest).`);
+  rows.forEach((row, i) => {
+    const before = rows[i - 1];
+    if (before && row.multiple <= before.multiple)
+      throw new BadInput(`${name}: the multiples of an own band rise from row to row; ${row.multiple} × stands after ${before.multiple} ×.`);
+    if (before && (row.shortest > before.shortest || row.longest > before.longest))
+      throw new BadInput(`${name}: more current never takes longer; at ${row.multiple} × the own band asks for a longer time than at ${before.multiple} ×.`);
+  });
+  return { rows };
+};
+
+const readRow = (row: readonly Cell[], name: string): BandRow => {
+  const [multiple, shortest, longestCell] = row;
+  const longest = typeof longestCell === "string" && plain(longestCell) === "no limit" ? Infinity : longestCell;
+  if (typeof multiple !== "number" || !(multiple > 0)) throw new BadInput(`${name}: a multiple of the rating above 0 is wanted, not ${sayCell(multiple ?? null)}.`);
+  if (typeof shortest !== "number" || !(shortest >= 0)) throw new BadInput(`${name}: a shortest time of at least 0 s is wanted, not ${sayCell(shortest ?? null)}.`);
+  if (typeof longest !== "number" || !(longest > 0)) throw new BadInput(`${name}: a longest time above 0 s, or "no limit", is wanted, not ${sayCell(longest ?? null)}.`);
+  if (longest < shortest) throw new BadInput(`${name}: the longest time (${say(longest, "s")}) is below the shortest (${say(shortest, "s")}).`);
+  return { multiple, shortest, longest };
+};

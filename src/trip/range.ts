@@ -1,0 +1,96 @@
+import type { HoldPoint, TripPoint } from "./characteristic";
+import { type Bench, sameMultiple } from "./conditions";
+import type { Extreme } from "./envelope";
+
+/** Which line gave an edge of the range. */
+export type Line =
+  | "holds" // at or below the rating: need never trip
+  | "hold test" // up to the hold multiple: as long as the test lasts
+  | "printed" // a printed point from its own start state
+  | "floor" // no magnetic trip so soon
+  | "no minimum" // the document sets none
+  | "quickest body"
+  | "slowest body"
+  | "may hold" // between the hold and the trip multiple
+  | "own band" // a row, or between two rows, of the tester's own
+  | "magnetic"; // the magnetic release may, or must, have its part
+
+export interface Edge {
+  /** s; Infinity: for ever. */
+  readonly seconds: number;
+  readonly line: Line;
+  readonly body?: Extreme;
+  readonly point?: HoldPoint | TripPoint;
+}
+
+/** What a sound breaker may do at one current. */
+export interface TripRange {
+  /** The current as a multiple of the rating, and the multiple at calibration temperature that loads the strip alike. */
+  readonly multiple: number;
+  readonly scaled: number;
+  readonly shortest: Edge;
+  readonly longest: Edge;
+  /** The magnetic band is not known, so the shortest time is the strip's alone. */
+  readonly thermalOnly: boolean;
+}
+
+/** Shortest and longest trip time of a sound breaker at a steady current, A. */
+export const tripRange = (bench: Bench, current: number): TripRange => {
+  const multiple = current / bench.rating;
+  const scaled = printedMultiple(bench, multiple / bench.factor);
+  return {
+    multiple,
+    scaled,
+    shortest: shortestEdge(bench, current, scaled),
+    longest: longestEdge(bench, current, scaled),
+    thermalOnly: bench.magnetic === undefined,
+  };
+};
+
+/** A multiple within 1e-9 of a printed one counts as that one. */
+const printedMultiple = ({ ratedClass: { holdMultiple, hold, trips } }: Bench, multiple: number): number => {
+  if (sameMultiple(multiple, holdMultiple)) return holdMultiple;
+  if (hold && sameMultiple(multiple, hold.multiple)) return hold.multiple;
+  return trips.find((point) => sameMultiple(multiple, point.multiple))?.multiple ?? multiple;
+};
+
+const notBelow = (current: number, edge: number): boolean => current >= edge || sameMultiple(current, edge);
+
+const shortestEdge = (bench: Bench, current: number, scaled: number): Edge => {
+  const { magnetic, ratedClass, envelope, start } = bench;
+  if (notBelow(bench.holdEdge, current)) {
+    const atRating = notBelow(1, scaled) && notBelow(bench.rating, current);
+    if (ratedClass.holdSeconds === undefined || atRating) return { seconds: Infinity, line: "holds" };
+    return { seconds: ratedClass.holdSeconds, line: "hold test" };
+  }
+  if (magnetic && current > magnetic.lower && !sameMultiple(current, magnetic.lower))
+    return { seconds: 0, line: "magnetic" };
+  if (!ratedClass.hold) return { seconds: 0, line: "no minimum" };
+  if (start === 0 && scaled === ratedClass.hold.multiple)
+    return { seconds: ratedClass.hold.seconds, line: "printed", point: ratedClass.hold };
+  const body = envelope.shortest(scaled ** 2, start);
+  const { floor } = ratedClass;
+  // Up to the lower magnetic multiple the document forbids a trip so soon; from a warm start it says nothing.
+  if (floor && start === 0 && body.seconds < floor.seconds)
+    return { seconds: floor.seconds, line: "floor", point: floor };
+  return { seconds: body.seconds, line: "quickest body", body };
+};
+
+const longestEdge = (bench: Bench, current: number, scaled: number): Edge => {
+  const { magnetic, ratedClass, envelope, start } = bench;
+  const thermal = (): Edge => {
+    const point = ratedClass.trips.find(
+      ({ multiple, after = 0 }) =>
+        scaled === multiple && (after === 0 ? start === 0 : sameMultiple(bench.startMultiple, after)),
+    );
+    if (point) return { seconds: point.seconds, line: "printed", point };
+    const body = envelope.longest(scaled ** 2, start);
+    return Number.isFinite(body.seconds)
+      ? { seconds: body.seconds, line: "slowest body", body }
+      : { seconds: Infinity, line: "may hold" };
+  };
+  const edge = thermal();
+  if (magnetic?.seconds !== undefined && notBelow(current, magnetic.upper) && edge.seconds > magnetic.seconds)
+    return { seconds: magnetic.seconds, line: "magnetic" };
+  return edge;
+};
