@@ -1,0 +1,30 @@
+import type { Source } from "../metrology/source";
+
+export const iec60228: Source = {
+  document: "IEC 60228",
+  edition: "2004",
+  place: "Table 2, class 2, plain copper, largest resistance at 20 °C",
+  standing: "corroborated",
+};
+
+/** Nominal size in mm² and the largest resistance, Ω/km at 20 °C. Fine-stranded leads (class 5) may have up to 10 % more. */
+export const squareMillimetreOhmsPerKilometre: readonly (readonly [size: string, ohms: number])[] = [
+  ["0.5", 36.0],
+  ["0.75", 24.5],
+  ["1", 18.1],
+  ["1.5", 12.1],
+  ["2.5", 7.41],
+  ["4", 4.61],
+  ["6", 3.08],
+  ["10", 1.83],
+  ["16", 1.15],
+  ["25", 0.727],
+  ["35", 0.524],
+  ["50", 0.387],
+  ["70", 0.268],
+  ["95", 0.193],
+  ["120", 0.153],
+  ["150", 0.124],
+  ["185", 0.0991],
+  ["240", 0.0754],
+];

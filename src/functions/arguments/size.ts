@@ -1,0 +1,23 @@
+import { z } from "zod";
+import { type Conductor, conductorNamed } from "../../contact/conductor";
+import { BadInput } from "../../definition/bad-input";
+import { type Cell, CellError, sayCell } from "../../definition/cells";
+import type { Parameter } from "../../definition/parameter";
+
+/** A conductor size typed with its unit. A bare number is refused: "10" means two different wires on two continents. */
+export const size = (meaning: string): Parameter<Conductor> => ({
+  spread: "row",
+  schema: z.string().min(1),
+  unit: "",
+  meaning: `${meaning}, with its unit: "12 AWG", "250 kcmil", "2.5 mm²" (also mm2); copper`,
+  read: (cell: Cell, name: string): Conductor => {
+    if (cell instanceof CellError) throw new BadInput(`${name}: the cell holds ${cell.code}; mend that cell first.`);
+    if (cell === null || cell === "" || cell === 0) throw new BadInput(`${name} is blank.`);
+    const conductor = typeof cell === "string" ? conductorNamed(cell) : undefined;
+    if (conductor) return conductor;
+    const text = typeof cell === "string" ? sayCell(cell) : `the bare number ${sayCell(cell)}`;
+    throw new BadInput(
+      `${name}: a conductor size with its unit is wanted, such as "12 AWG", "250 kcmil" or "2.5 mm²", not ${typeof cell === "boolean" ? sayCell(cell) : text}.`,
+    );
+  },
+});

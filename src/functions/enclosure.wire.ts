@@ -1,0 +1,85 @@
+import { z } from "zod";
+import { ohmsPerMetre } from "../contact/conductor";
+import { define } from "../definition/define";
+import { optional, quantity } from "../definition/parameter";
+import { say } from "../metrology/say";
+import { size } from "./arguments/size";
+
+const usualTemperature = 75;
+
+export default define({
+  name: "ENCLOSURE.WIRE",
+  summary: "The heat a copper wire inside makes, from its current, length and size.",
+  parameters: {
+    current: quantity(
+      "A",
+      "current in the wire, r.m.s.; 0 or blank is a wire that carries none",
+      z.number().nonnegative(),
+    ),
+    length: quantity("m", "length of conductor inside; count both ways yourself", z.number().positive()),
+    size: size("size of the wire"),
+    temperature: optional(
+      quantity("°C", "temperature of the copper itself", z.number().min(-40).max(250), {
+        hint: "in °C; was °F meant?",
+      }),
+      `${usualTemperature} °C`,
+    ),
+  },
+  results: [{ name: "heat", unit: "W", meaning: "power lost in the wire" }],
+  answers: "row",
+  sources: [
+    { document: "Joule's law, P = I²·R", standing: "handbook" },
+    {
+      document: "NEC, Chapter 9",
+      place: "Table 8, stranded uncoated copper at 75 °C (AWG and kcmil)",
+      standing: "from memory",
+    },
+    {
+      document: "IEC 60228",
+      edition: "2004",
+      place: "Table 2, class 2, plain copper, largest resistance at 20 °C (mm²)",
+      standing: "corroborated",
+    },
+    { document: "IEC 60949", place: "resistance of copper in proportion to 234.5 °C + θ", standing: "corroborated" },
+  ],
+  cautions: [
+    "Stranded copper, direct-current resistance: fine-stranded leads have up to 10 % more, aluminium about 1.6 times as much.",
+    "Only the length inside the enclosure warms it; the rest warms the room.",
+    "This is heat, not a permitted current: the installation rules decide whether the wire may carry it.",
+  ],
+  examples: [
+    {
+      cells: [20, 10, "2.5 mm²", 20],
+      gives: [29.64],
+      worked: "hand-worked: 20² A² × 0.00741 Ω/m × 10 m",
+    },
+    {
+      cells: [20, 4, "12 AWG"],
+      gives: [10.4],
+      worked: "hand-worked: 20² A² × 0.0065 Ω/m × 4 m, at the 75 °C of the table",
+    },
+  ],
+  calculate: ({ current, length, size, temperature = usualTemperature }) => [
+    current * current * ohmsPerMetre(size, temperature) * length,
+  ],
+  explain: ({ current, length, size, temperature = usualTemperature }, [answer]) => {
+    const { ohmsPerMetre: printed, temperature: at } = size.printed;
+    const warm = ohmsPerMetre(size, temperature);
+    const watts = say(Number(answer), "W");
+    return {
+      steps: [
+        {
+          sentence: `The table gives ${say(1000 * printed, "Ω")} per kilometre of ${size.name} at ${at} °C; copper's resistance goes with 234.5 °C plus its temperature`,
+          tex: String.raw`R' = R'_{${at}}\,\frac{234.5 + \theta}{234.5 + ${at}} = ${say(1000 * printed, "")}\cdot\frac{234.5 + ${temperature}}{234.5 + ${at}} = ${say(1000 * warm, "")}\ \Omega/\mathrm{km}`,
+          plain: `R' = ${say(1000 * printed, "Ω")}/km × (234.5 + ${temperature}) ÷ (234.5 + ${at}) = ${say(1000 * warm, "Ω")}/km`,
+        },
+        {
+          sentence: "Current squared times the resistance of the length inside",
+          tex: String.raw`P = I^2 R' \ell = ${current}^2 \cdot ${say(warm, "")} \cdot ${length} = ${say(Number(answer), "")}\ \mathrm{W}`,
+          plain: `P = (${say(current, "A")})² × ${say(warm, "Ω")}/m × ${say(length, "m")} = ${watts}`,
+        },
+      ],
+      answer: `${say(length, "m")} of ${size.name} make ${watts} of heat at ${say(current, "A")}.`,
+    };
+  },
+});
