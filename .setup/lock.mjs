@@ -5,8 +5,8 @@ import { setTimeout as pause } from "node:timers/promises";
 /** Runs `work` while no other process holds the same lock: a folder, because making one either succeeds or does not. */
 export async function holdingLock(folder, work) {
   mkdirSync(dirname(folder), { recursive: true });
-  for (let said = false; !taken(folder); said = true) {
-    if (!said) process.stderr.write("Waiting for another set-up in this folder to end …\n");
+  for (let tries = 1; !taken(folder); tries++) {
+    if (tries === 2) process.stderr.write("Waiting for another set-up in this folder to end …\n");
     await pause(200);
   }
   const free = () => rmSync(folder, { recursive: true, force: true });
