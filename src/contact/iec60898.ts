@@ -1,5 +1,6 @@
 import { NoAnswer } from "../metrology/no-answer";
 import type { Source } from "../metrology/source";
+import type { TerminalRise } from "./terminal-rise";
 
 // IEC 60898-1, circuit-breakers for overcurrent protection for household and similar installations:
 // what it says of heat in the poles and at the terminals.
@@ -27,3 +28,9 @@ export const powerLossLimit = (rating: number): number => {
   if (!row) throw new NoAnswer(`rating: ${document} ends at 125 A, so it has no power-loss limit for ${rating} A.`);
   return row.watts;
 };
+
+/** K above the room that a terminal may reach at the rated current, settled. */
+export const terminalRise = {
+  limit: 60,
+  source: { document, place: "Table 6, terminals for external connections", standing: "corroborated" },
+} as const satisfies TerminalRise;

@@ -1,13 +1,13 @@
 import { powerLossLimit, powerLossSource } from "../contact/iec60898";
 import { define } from "../definition/define";
-import { quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
+import { rating } from "./arguments/contact";
 
 export default define({
   name: "CONTACT.LIMIT",
   summary: "The most heat that IEC 60898-1 lets one pole make at its rating, and the voltage drop that goes with it.",
-  parameters: { rating: quantity("A", "the breaker's rated current") },
+  parameters: { rating },
   results: [
     { name: "limit", unit: "W", meaning: "largest power loss of one pole at the rating" },
     { name: "drop", unit: "V", meaning: "the voltage drop at the rating that makes this heat" },

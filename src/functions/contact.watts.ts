@@ -1,25 +1,19 @@
-import { z } from "zod";
 import { poleWatts } from "../contact/watts";
 import { define } from "../definition/define";
-import { quantity } from "../definition/parameter";
+import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
+import { poleCurrent, poleDrop } from "./arguments/contact";
 
 export default define({
   name: "CONTACT.WATTS",
   summary: "The heat a pole makes: its current times the voltage drop across it.",
-  parameters: {
-    current: quantity("A", "the current through the pole, r.m.s.", z.number().nonnegative()),
-    drop: quantity(
-      "V",
-      "the voltage drop across the pole, line to load terminal, in volts (160 mV is 0.16)",
-      z.number().nonnegative(),
-    ),
-  },
+  parameters: { current: poleCurrent, drop: poleDrop },
   results: [{ name: "heat", unit: "W", meaning: "power lost in the pole" }],
   answers: "row",
   sources: [{ document: "Joule's law, P = I·ΔV", standing: "handbook" }],
   cautions: [
     "Measure the drop warm and settled, at the terminals and inside the lead connections, or the joints of the leads are counted too.",
+    "On a.c. the drop is taken to be in phase with the current; a voltage picked up by the loop of the meter's leads is not heat.",
     "The source is a low-voltage one, but its current burns: bolt the leads, keep hands off while it runs, let it cool before touching.",
   ],
   examples: [
@@ -31,7 +25,7 @@ export default define({
     steps: [
       {
         sentence: "The drop is in phase with the current, so their product is the heat",
-        tex: String.raw`P = I\,\Delta V = ${current} \cdot ${drop} = ${watts}\ \mathrm{W}`,
+        tex: String.raw`P = I\,\Delta V = ${tex(current, "A")} \cdot ${tex(drop, "V")} = ${tex(Number(watts), "W")}`,
         plain: `P = ${say(current, "A")} × ${say(drop, "V")} = ${say(Number(watts), "W")}`,
       },
     ],
