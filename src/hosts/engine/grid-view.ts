@@ -1,0 +1,102 @@
+import {
+  CellValueType,
+  type ICellData,
+  type IObjectMatrixPrimitiveType,
+  type IRange,
+  IUniverInstanceService,
+  type Nullable,
+  type Univer,
+  type Workbook,
+} from "@univerjs/core";
+import { type Cell, CellError } from "../../definition/cells";
+import type { ErrorNote } from "./engine-values";
+import { type Block, isIn, type Place } from "./place";
+import { formulaRecord } from "./univer-internals";
+
+/** What stands in the cells of a running grid, whole doubles and not what is displayed. */
+export interface GridView {
+  readonly sheets: readonly string[];
+  /** A formula whose answer is blank gives 0, as in a spreadsheet; a cell with nothing in it gives null. */
+  valueAt(place: Place): Cell;
+  /** The sentence of the refusal that stands in a cell, also inside a spill. */
+  messageAt(place: Place): string | undefined;
+  /** Where the answer that fills a cell begins, and how far it reaches; undefined outside answers of several cells. */
+  spillAt(place: Place): (Block & { readonly sheet: string }) | undefined;
+  /** The formula that makes a cell's value: inside a spill that of its first cell; "" when there is none. */
+  formulaAt(place: Place): string;
+  /** All answers on a sheet that fill several cells. */
+  spillsOn(sheet: string): readonly Block[];
+}
+
+export const viewOf = (univer: Univer, unit: string): GridView => {
+  const record = formulaRecord(univer);
+  const book = univer.__getInjector().get(IUniverInstanceService).getUnit<Workbook>(unit);
+  if (!book) throw new Error(`No workbook ${unit} is open in the grid.`);
+  const sheetOf = (name: string) => {
+    const sheet = book.getSheetBySheetName(name);
+    if (!sheet) throw new Error(`There is no sheet "${name}".`);
+    return sheet;
+  };
+
+  const cellAt = ({ sheet, row, column }: Place): Nullable<ICellData> => {
+    const own = sheetOf(sheet);
+    return record.getArrayFormulaCellData()[unit]?.[own.getSheetId()]?.[row]?.[column] ?? own.getCellRaw(row, column);
+  };
+
+  const spillsOn = (sheet: string): Block[] => {
+    const byRow: IObjectMatrixPrimitiveType<IRange> =
+      record.getArrayFormulaRange()[unit]?.[sheetOf(sheet).getSheetId()] ?? {};
+    return Object.values(byRow).flatMap((byColumn) =>
+      Object.values(byColumn as Record<number, IRange>).flatMap((range) => {
+        const { startRow: row, startColumn: column, endRow, endColumn } = range;
+        const block = { row, column, rows: endRow - row + 1, columns: endColumn - column + 1 };
+        // An answer that had no room keeps its extent in the record though only its first cell shows.
+        return shownError(cellAt({ sheet, row, column })) === "#SPILL!" ? [] : [block];
+      }),
+    );
+  };
+
+  const spillAt: GridView["spillAt"] = (place) => {
+    const block = spillsOn(place.sheet).find((spill) => isIn(spill, place));
+    return block && { ...block, sheet: place.sheet };
+  };
+
+  const ownFormulaAt = ({ sheet, row, column }: Place): string =>
+    record.getFormulaStringByCell(row, column, sheetOf(sheet).getSheetId(), unit) ?? "";
+
+  return {
+    sheets: book.getSheets().map((sheet) => sheet.getName()),
+    spillsOn,
+    spillAt,
+    valueAt: (place) => {
+      const cell = cellAt(place);
+      const value = cellValue(cell);
+      return value === null && (ownFormulaAt(place) !== "" || spillAt(place)) ? 0 : value;
+    },
+    messageAt: (place) => {
+      const cell = cellAt(place);
+      const note = cell?.custom as Partial<ErrorNote> | null | undefined;
+      return note?.message !== undefined && note.code === shownError(cell) ? note.message : undefined;
+    },
+    formulaAt: (place) => ownFormulaAt(spillAt(place) ?? place),
+  };
+};
+
+const errors: ReadonlySet<unknown> = new Set([
+  ...["#N/A", "#VALUE!", "#REF!", "#DIV/0!", "#NUM!", "#NAME?", "#NULL!", "#SPILL!", "#CALC!"],
+  // The engine's own, for a formula that it cannot read or that goes in a circle.
+  ...["#ERROR!", "#CYCLE!", "#CONNECT!", "#BLOCKED!", "#FIELD!", "#GETTING_DATA"],
+]);
+
+const shownError = (cell: Nullable<ICellData>): string | undefined =>
+  errors.has(cell?.v) ? (cell?.v as string) : undefined;
+
+/** A cell of the engine as ours. */
+export const cellValue = (cell: Nullable<ICellData>): Cell => {
+  const value = cell?.v;
+  if (value === null || value === undefined) return null;
+  if (cell?.t === CellValueType.BOOLEAN) return value === 1 || value === true || value === "1" || value === "TRUE";
+  if (typeof value === "string" && errors.has(value)) return new CellError(value);
+  if (cell?.t === CellValueType.NUMBER) return Number(value);
+  return value;
+};
