@@ -117,7 +117,7 @@ export const quantity = (
 };
 
 /** One of a few words, in any case and with any spaces. */
-export const word = <W extends string>(
+export const word = <const W extends string>(
   meaning: string,
   choices: readonly [W, ...W[]],
   { ifBlank }: { ifBlank?: string } = {},

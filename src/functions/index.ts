@@ -7,10 +7,18 @@ import contactTerminal from "./contact.terminal";
 import contactWatts from "./contact.watts";
 import enclosureTotal from "./enclosure.total";
 import enclosureWatts from "./enclosure.watts";
+import explain from "./explain";
 import inrushPeak from "./inrush.peak";
+import tripCharacteristics from "./trip.characteristics";
+import tripRange from "./trip.range";
+import tripRegion from "./trip.region";
+import tripVerdict from "./trip.verdict";
 
-/** Every sheet function, room by room, in the order a person meets them. */
-export const catalogue: readonly AnyDefinition[] = [
+const rooms: readonly AnyDefinition[] = [
+  tripRange,
+  tripRegion,
+  tripVerdict,
+  tripCharacteristics,
   contactWatts,
   contactOhms,
   contactLimit,
@@ -21,3 +29,6 @@ export const catalogue: readonly AnyDefinition[] = [
   enclosureWatts,
   enclosureTotal,
 ];
+
+/** Every sheet function, room by room, in the order a person meets them; EXPLAIN, which explains the others, last. */
+export const catalogue: readonly AnyDefinition[] = [...rooms, explain(rooms)];

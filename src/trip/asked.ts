@@ -11,6 +11,8 @@ export interface Asked {
   /** undefined for an own band. */
   readonly bench?: Bench;
   readonly characteristic?: Characteristic;
+  /** The currents, A, between which an own band answers. */
+  readonly span?: { readonly from: number; readonly to: number };
   readonly rangeAt: (current: number) => TripRange;
 }
 
@@ -27,5 +29,6 @@ export const asked = (rating: number, kind: Characteristic | OwnBand, conditions
     throw new NoAnswer(
       `${given}: an own band holds for the conditions it was taken in; leave ${given} out, or ask by a characteristic.`,
     );
-  return { rating, conditions, rangeAt: (current) => ownBandRange(kind, current / rating) };
+  const span = { from: (kind.rows[0]?.multiple ?? 0) * rating, to: (kind.rows.at(-1)?.multiple ?? 0) * rating };
+  return { rating, conditions, span, rangeAt: (current) => ownBandRange(kind, current / rating) };
 };
