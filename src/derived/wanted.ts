@@ -1,0 +1,30 @@
+import { z } from "zod";
+import type { Parameter } from "../definition/parameter";
+
+/** What an argument would take, in words: "a number in A, more than 0", "one of "B", "C", "D"". */
+export const wanted = (parameter: Parameter): string => {
+  const left = parameter.otherwise === undefined ? "" : `; left out: ${parameter.otherwise}`;
+  return `${taken(parameter)}${left}`;
+};
+
+const taken = ({ choices, schema, unit }: Parameter): string => {
+  if (choices) return `one of ${choices.map((word) => `"${word}"`).join(", ")}`;
+  if (!(schema instanceof z.ZodNumber)) return "text";
+  const { minimum, exclusiveMinimum, maximum, exclusiveMaximum, type } = z.toJSONSchema(schema) as Limits;
+  const limits = [
+    exclusiveMinimum !== undefined && `more than ${exclusiveMinimum}`,
+    minimum !== undefined && minimum > -Number.MAX_SAFE_INTEGER && `at least ${minimum}`,
+    exclusiveMaximum !== undefined && `less than ${exclusiveMaximum}`,
+    maximum !== undefined && maximum < Number.MAX_SAFE_INTEGER && `at most ${maximum}`,
+  ].filter(Boolean);
+  const number = `a ${type === "integer" ? "whole number" : "number"}${unit ? ` in ${unit}` : ""}`;
+  return limits.length > 0 ? `${number}, ${limits.join(" and ")}` : number;
+};
+
+interface Limits {
+  readonly type?: string;
+  readonly minimum?: number;
+  readonly exclusiveMinimum?: number;
+  readonly maximum?: number;
+  readonly exclusiveMaximum?: number;
+}
