@@ -1,0 +1,24 @@
+import { parseA1Ref, stringifyA1Ref, toCol } from "@borgar/fx";
+
+/** The sheet of "Log!F2" or "'Bench log'!F2", as it is written there; "" when none is. */
+export const sheetOf = (address: string): string => address.slice(0, Math.max(0, address.lastIndexOf("!")));
+
+/** The cell of "Log!F2": "F2". */
+export const cellOf = (address: string): string => address.slice(address.lastIndexOf("!") + 1);
+
+/** The cell of a reference's nth row (or column, where it lies across): "B5" of "B2:B20", 3. The reference itself when it has none. */
+export const nthCell = (reference: string, n: number): string => {
+  const parsed = parseA1Ref(reference);
+  if (!parsed || !("range" in parsed)) return reference;
+  const { range } = parsed;
+  if (range.top === null || range.left === null) return reference;
+  const { top, left, bottom = top, right = left } = range;
+  const isAcross = bottom === top;
+  const size = isAcross ? (right ?? left) - left : (bottom ?? top) - top;
+  if (n > size) return reference;
+  const cell = isAcross ? { top, left: left + n } : { top: top + n, left };
+  return stringifyA1Ref({ ...parsed, range: { ...cell, bottom: cell.top, right: cell.left } });
+};
+
+/** "A1" of row 0, column 0. */
+export const a1 = (row: number, column: number): string => `${toCol(column)}${row + 1}`;

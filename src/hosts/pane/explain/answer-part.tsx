@@ -1,0 +1,23 @@
+import type { Explained } from "../../../definition/explained";
+import { tied } from "./tied";
+
+/** The answer in words, then each result with its unit; the one that the selected cell shows is marked. */
+export const AnswerPart = ({ explained: { answer, results }, column }: { explained: Explained; column?: number }) => (
+  <section class={results.length > 0 ? "pane-part pane-answer" : "pane-part pane-note"} aria-label="Answer">
+    <p class="pane-answer-words">{tied(answer)}</p>
+    {results.length > 0 && (
+      <dl class="pane-results">
+        {results.map(({ name, meaning, shown }, i) => (
+          <div key={name} class={i === column && results.length > 1 ? "pane-result pane-result-here" : "pane-result"}>
+            <dt class="pane-result-name">
+              {name}
+              {i === column && results.length > 1 && <span class="pane-here"> (this cell)</span>}
+            </dt>
+            <dd class="pane-result-value">{shown === "" ? "blank" : shown}</dd>
+            <dd class="pane-result-meaning">{meaning}</dd>
+          </div>
+        ))}
+      </dl>
+    )}
+  </section>
+);

@@ -1,0 +1,54 @@
+import { useState } from "preact/hooks";
+import type { Explained } from "../../../definition/explained";
+import { Picture } from "../picture/picture";
+import { AnswerPart } from "./answer-part";
+import { CautionsPart } from "./cautions-part";
+import { prefix } from "./formula";
+import { InputsPart } from "./inputs-part";
+import { RefusalPart } from "./refusal-part";
+import type { ResolvedCall } from "./resolved";
+import { RowStepper } from "./row-stepper";
+import { SourcesPart } from "./sources-part";
+import { StepsPart } from "./steps-part";
+import { told } from "./told";
+
+/** One call of one of our functions, told from its name to its sources. */
+export const CallCard = ({ call, onGo }: { call: ResolvedCall; onGo: (address: string) => void }) => {
+  const [row, setRow] = useState(call.row);
+  const explained = told(call, row);
+  return (
+    <article class="pane-card">
+      <h2 class="pane-name">
+        <span class="pane-prefix">{prefix}</span>
+        <BrokenAtDots name={explained.name} />
+      </h2>
+      <p class="pane-summary-line">{explained.summary}</p>
+      <RowStepper explained={explained} onRow={setRow} />
+      {explained.refusal ? (
+        <RefusalPart call={call} refusal={explained.refusal} />
+      ) : (
+        <AnswerPart explained={explained} column={row === call.row ? call.column : undefined} />
+      )}
+      <PlotPart explained={explained} />
+      <InputsPart call={call} explained={explained} row={row} onGo={onGo} />
+      <StepsPart steps={explained.steps} />
+      <CautionsPart cautions={explained.cautions} />
+      <SourcesPart sources={explained.sources} />
+    </article>
+  );
+};
+
+/** A long name may go on to the next line after a dot. */
+const BrokenAtDots = ({ name }: { name: string }) => (
+  <>
+    {name.split(/(?<=\.)/).map((part) => (
+      <>
+        {part}
+        <wbr />
+      </>
+    ))}
+  </>
+);
+
+const PlotPart = ({ explained: { plot, name, row } }: { explained: Explained }) =>
+  plot ? <Picture key={`${name} ${row} ${plot.sentence}`} plot={plot} /> : null;

@@ -1,0 +1,44 @@
+import type { Explained } from "../../../definition/explained";
+import { OriginText } from "./origin-text";
+import { argumentOf } from "./refusal-part";
+import type { ResolvedCall } from "./resolved";
+
+/** What the function was given: each input with its value, and where that came from. */
+export const InputsPart = ({ call, explained: { inputs, refusal }, row, onGo }: Props) => {
+  const refused = refusal && argumentOf(call, refusal.sentence)?.place;
+  const given = inputs.filter(({ place }) => call.origins[place] && call.origins[place]?.written.as !== "left out");
+  const leftOut = inputs.filter((input) => !given.includes(input));
+  return (
+    <section class="pane-part" aria-label="Given">
+      <h3 class="pane-heading">Given</h3>
+      <dl class="pane-inputs">
+        {given.map(({ name, meaning, shown, place }) => (
+          <div key={name} class={place === refused ? "pane-input pane-input-refused" : "pane-input"}>
+            <dt class="pane-input-name">{name}</dt>
+            <dd class="pane-input-value">{shown}</dd>
+            <dd class="pane-input-from">
+              <OriginText call={call} place={place} row={row} onGo={onGo} />
+            </dd>
+            <dd class="pane-input-meaning">{meaning}</dd>
+          </div>
+        ))}
+      </dl>
+      {leftOut.length > 0 && (
+        <ul class="pane-left-out">
+          {leftOut.map(({ name, shown }) => (
+            <li key={name}>
+              <span class="pane-input-name">{name}</span> {shown}
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+};
+
+interface Props {
+  readonly call: ResolvedCall;
+  readonly explained: Explained;
+  readonly row: number;
+  readonly onGo: (address: string) => void;
+}

@@ -1,0 +1,39 @@
+import type { Explained } from "../../../definition/explained";
+import { type Parameter, sheetName } from "../../../definition/parameter";
+import { wanted } from "../../../derived/wanted";
+import type { ResolvedCall } from "./resolved";
+import { tied } from "./tied";
+
+/** A refusal: what is wrong, in which argument, and what that argument would take. */
+export const RefusalPart = ({ call, refusal: { code, sentence } }: Props) => {
+  const about = argumentOf(call, sentence);
+  return (
+    <section class="pane-part pane-refusal" aria-label="Refusal">
+      <h3 class="pane-heading">
+        <span class="pane-code">{code}</span>
+        {code === "#N/A" ? "A fair question that the sources do not answer" : "This cannot be taken"}
+      </h3>
+      <p class="pane-answer-words">{tied(sentence)}</p>
+      {about && (
+        <p class="pane-would">
+          <strong>{about.name}</strong> is {about.parameter.meaning}. It takes {wanted(about.parameter)}.
+        </p>
+      )}
+    </section>
+  );
+};
+
+interface Props {
+  readonly call: ResolvedCall;
+  readonly refusal: NonNullable<Explained["refusal"]>;
+}
+
+/** Refusals begin with the name of the argument they are about ("rating: …", "current is blank"). The longest name wins: "current error" is not "current". */
+export const argumentOf = (
+  { definition }: Pick<ResolvedCall, "definition">,
+  sentence: string,
+): { name: string; parameter: Parameter; place: number } | undefined =>
+  Object.entries(definition.parameters as Record<string, Parameter>)
+    .map(([key, parameter], place) => ({ name: sheetName(key), parameter, place }))
+    .filter(({ name }) => new RegExp(`^${name}(:|,| is\\b)`).test(sentence))
+    .sort((a, b) => b.name.length - a.name.length)[0];

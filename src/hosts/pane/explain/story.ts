@@ -1,0 +1,24 @@
+import type { AnyDefinition } from "../../../definition/define";
+import type { Port, Selection } from "../port";
+import { readFormula } from "./formula";
+import { type ResolvedCall, resolve } from "./resolved";
+
+/** What there is to tell about the selected cell. */
+export type Story =
+  | { readonly tells: "nothing selected" }
+  | { readonly tells: "ordinary cell"; readonly selection: Selection; readonly strangers: readonly string[] }
+  | { readonly tells: "calls"; readonly selection: Selection; readonly calls: readonly ResolvedCall[] };
+
+/** Reads the selected cell: which of our functions stand in it, and what they were given. */
+export const storyOf = async (
+  selection: Selection | undefined,
+  port: Port,
+  catalogue: readonly AnyDefinition[],
+): Promise<Story> => {
+  if (!selection) return { tells: "nothing selected" };
+  const { calls, strangers } = readFormula(selection.formula, catalogue);
+  if (calls.length === 0) return { tells: "ordinary cell", selection, strangers };
+  const isOnly = (definition: AnyDefinition) => calls.filter((call) => call.definition === definition).length === 1;
+  const resolved = calls.map((call) => resolve(call, selection, port, isOnly(call.definition)));
+  return { tells: "calls", selection, calls: await Promise.all(resolved) };
+};
