@@ -9,6 +9,11 @@ import enclosureTotal from "./enclosure.total";
 import enclosureWatts from "./enclosure.watts";
 import explain from "./explain";
 import inrushPeak from "./inrush.peak";
+import thermalProfile from "./thermal.profile";
+import thermalRamp from "./thermal.ramp";
+import thermalRest from "./thermal.rest";
+import thermalState from "./thermal.state";
+import thermalTime from "./thermal.time";
 import tripCharacteristics from "./trip.characteristics";
 import tripRange from "./trip.range";
 import tripRegion from "./trip.region";
@@ -19,6 +24,11 @@ const rooms: readonly AnyDefinition[] = [
   tripRegion,
   tripVerdict,
   tripCharacteristics,
+  thermalTime,
+  thermalState,
+  thermalProfile,
+  thermalRamp,
+  thermalRest,
   contactWatts,
   contactOhms,
   contactLimit,
