@@ -79,6 +79,12 @@ const sentence = (
   return `${name}: ${limit} is wanted, not ${cell}${unit}${zero}${hint ? `; ${hint}` : ""}${/[.!?]$/.test(hint ?? zero) ? "" : "."}`;
 };
 
+/**
+ * No bench measures outside 1e-12 to 1e12 of any unit. The bound keeps every later product and quotient finite, so that a slip of
+ * the keyboard is refused where it was typed.
+ */
+const measurable = (value: number): boolean => value === 0 || (Math.abs(value) >= 1e-12 && Math.abs(value) <= 1e12);
+
 /** A quantity with its unit and limits. The schema is the authority; numbers inside its limits skip it, which keeps long columns quick. */
 export const quantity = (
   unit: Unit,
@@ -107,9 +113,12 @@ export const quantity = (
       cell > exclusiveMinimum &&
       cell <= maximum &&
       cell < exclusiveMaximum &&
+      measurable(cell) &&
       !whole
     )
       return cell;
+    if (typeof cell === "number" && Number.isFinite(cell) && !measurable(cell))
+      throw new BadInput(`${name}: ${cell} ${unit} is beyond any measurement (1e-12 to 1e12).`.replace("  ", " "));
     if (typeof cell === "number" && schema.safeParse(cell).success) return cell;
     throw new BadInput(sentence(name, { schema, unit, ifBlank }, cell, hint));
   };

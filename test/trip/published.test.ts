@@ -1,0 +1,97 @@
+import { iec60898, preferredRatings } from "../../src/trip/iec60898";
+import { iec60947 } from "../../src/trip/iec60947";
+import { limits200Percent, ul489 } from "../../src/trip/ul489";
+
+// The second reader's copy of the published tables, typed apart from src. A difference means that one of the two readers slipped.
+
+test("IEC 60898-1, Table 7: tests a, b and c by rating (corroborated)", () => {
+  const typed = [
+    // rating, conventional time (a: hold at 1.13, b: trip at 1.45), c: 2.55 × not within, within
+    [6, 3600, 1, 60],
+    [32, 3600, 1, 60],
+    [33, 3600, 1, 120],
+    [63, 3600, 1, 120],
+    [64, 7200, 1, 120],
+    [125, 7200, 1, 120],
+  ] as const;
+  for (const [rating, conventional, notWithin, within] of typed) {
+    const { holdMultiple, holdSeconds, hold, trips } = iec60898.C.classOf(rating);
+    expect([holdMultiple, holdSeconds]).toEqual([1.13, conventional]);
+    expect([hold?.multiple, hold?.seconds]).toEqual([2.55, notWithin]);
+    expect(trips.map(({ multiple, seconds, after }) => [multiple, seconds, after])).toEqual([
+      [1.45, conventional, 1.13],
+      [2.55, within, undefined],
+    ]);
+  }
+});
+
+test("IEC 60898-1, Table 7 tests d and e, and the instantaneous ranges: B 3 to 5, C 5 to 10, D 10 to 20 (corroborated)", () => {
+  for (const [letter, lower, upper] of [
+    ["B", 3, 5],
+    ["C", 5, 10],
+    ["D", 10, 20],
+  ] as const) {
+    expect(iec60898[letter].magnetic(10, undefined)).toMatchObject({
+      lower: 10 * lower,
+      upper: 10 * upper,
+      seconds: 0.1,
+    });
+    expect(iec60898[letter].classOf(10).floor).toMatchObject({ multiple: lower, seconds: 0.1 });
+    expect(iec60898[letter].calibration).toBe(30);
+  }
+});
+
+test("IEC 60898-1, preferred rated currents (corroborated in part)", () => {
+  expect(preferredRatings).toEqual([6, 8, 10, 13, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125]);
+});
+
+test("IEC 60947-2, Table 6 and 7.2.1.2.4: 1.05 and 1.30 × for 1 h up to 63 A, 2 h above; ±20 % of the setting within 0.2 s", () => {
+  for (const [rating, conventional] of [
+    [63, 3600],
+    [64, 7200],
+  ] as const) {
+    const { holdMultiple, holdSeconds, trips } = iec60947.classOf(rating);
+    expect([holdMultiple, holdSeconds]).toEqual([1.05, conventional]);
+    expect(trips.map(({ multiple, seconds, after }) => [multiple, seconds, after])).toEqual([
+      [1.3, conventional, 1.05],
+    ]);
+  }
+  expect(iec60947.magnetic(20, 100)).toMatchObject({ lower: 80, upper: 120, seconds: 0.2 });
+});
+
+test("UL 489, 200 % at 25 °C: minutes by rating (to 100 A corroborated, above from memory)", () => {
+  const typed: Record<number, number> = {
+    30: 2,
+    50: 4,
+    100: 6,
+    150: 8,
+    225: 10,
+    400: 12,
+    600: 14,
+    800: 16,
+    1000: 18,
+    1200: 20,
+    1600: 22,
+    2000: 24,
+    2500: 26,
+    5000: 28,
+    6000: 30,
+  };
+  expect(limits200Percent.map(({ to, seconds }) => [to, seconds / 60])).toEqual(
+    Object.entries(typed).map(([to, minutes]) => [Number(to), minutes]),
+  );
+  for (const { to, standing } of limits200Percent) expect(standing).toBe(to <= 100 ? "corroborated" : "from memory");
+});
+
+test("UL 489, 135 % at 25 °C: 1 h up to 50 A, 2 h above; 100 % at 40 °C; setting −20 % to +30 % (from memory)", () => {
+  const seconds = (rating: number) => ul489.classOf(rating).trips.find(({ multiple }) => multiple === 1.35)?.seconds;
+  expect([seconds(15), seconds(50), seconds(51), seconds(400)]).toEqual([3600, 3600, 7200, 7200]);
+  expect([ul489.classOf(20).holdMultiple, ul489.holdCalibration, ul489.calibration]).toEqual([1, 40, 25]);
+  expect(ul489.magnetic(20, 100)).toMatchObject({ lower: 80, upper: 130 });
+  expect(ul489.magnetic(20, 100)?.seconds).toBeUndefined();
+});
+
+test("a rating between two printed rows takes the next row once the lower one has ended", () => {
+  expect(ul489.classOf(30).name).toBe("up to 30 A");
+  expect(ul489.classOf(30.5).name).toBe("above 30 A up to 50 A");
+});
