@@ -8,7 +8,11 @@ import contactWatts from "./contact.watts";
 import enclosureTotal from "./enclosure.total";
 import enclosureWatts from "./enclosure.watts";
 import explain from "./explain";
+import inrushCeiling from "./inrush.ceiling";
+import inrushLocked from "./inrush.locked";
+import inrushMotor from "./inrush.motor";
 import inrushPeak from "./inrush.peak";
+import inrushTransformer from "./inrush.transformer";
 import thermalProfile from "./thermal.profile";
 import thermalRamp from "./thermal.ramp";
 import thermalRest from "./thermal.rest";
@@ -35,7 +39,11 @@ const rooms: readonly AnyDefinition[] = [
   contactShare,
   contactSpread,
   contactTerminal,
+  inrushMotor,
+  inrushLocked,
   inrushPeak,
+  inrushCeiling,
+  inrushTransformer,
   enclosureWatts,
   enclosureTotal,
 ];

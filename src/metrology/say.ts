@@ -15,6 +15,7 @@ export type Unit =
   | "K"
   | "×"
   | "%"
+  | "hp"
   | "hp or kW"
   | "";
 

@@ -1,0 +1,79 @@
+import { NoAnswer } from "../metrology/no-answer";
+import { sayNumber } from "../metrology/say";
+import type { Phases } from "./line-current";
+import { type MotorTable, singlePhase, systemVoltages, threePhase } from "./nfpa70";
+
+/** The current of a motor at full load as the code's tables give it, and the row and column it stands in. */
+export interface FullLoad {
+  readonly amperes: number;
+  readonly hp: number;
+  readonly column: number;
+}
+
+/** Ratings are rounded on nameplates (0.33 for 1/3 hp, 1.1 kW for 1 1/2 hp): a row within 2 % is meant. Rows lie 10 % apart or more. */
+const near = 0.02;
+
+export const motorTable = (phases: Phases): MotorTable => (phases === 1 ? singlePhase : threePhase);
+
+/**
+ * A, full load, of an a.c. motor by its power, hp, and the voltage of the system, V: NFPA 70 tables 430.248 and 430.250.
+ * Throws NoAnswer between and outside the rows and columns: the tables are not to be interpolated.
+ */
+export const motorFullLoad = (motor: { power: number; volts: number; phases: Phases }): FullLoad => {
+  const table = motorTable(motor.phases);
+  const place = table.columns.findIndex((column) => stands(column, motor.volts));
+  const column = table.columns[place];
+  if (column === undefined) throw new NoAnswer(noColumn(table, motor.volts));
+  const rows = table.rows.filter(({ amperes }) => amperes[place] !== null);
+  const row = rows.find(({ hp }) => Math.abs(motor.power / hp - 1) <= near);
+  const amperes = row?.amperes[place];
+  if (row && typeof amperes === "number") return { amperes, hp: row.hp, column };
+  throw new NoAnswer(
+    noRow(
+      rows.map(({ hp }) => hp),
+      motor.power,
+      `${table.source.place} at ${column} V`,
+    ),
+  );
+};
+
+const stands = (column: number, volts: number): boolean => {
+  const [from, to] = systemVoltages[column] ?? [column, column];
+  return volts >= from && volts <= to;
+};
+
+const noColumn = (table: MotorTable, volts: number): string => {
+  const spans = table.columns.map((column) => {
+    const [from, to] = systemVoltages[column] ?? [column, column];
+    return from === to ? `${from}` : `${from}–${to}`;
+  });
+  return `volts: ${table.source.place} has columns for ${spans.join(", ")} V, and none for ${sayNumber(volts)} V.`;
+};
+
+const noRow = (known: readonly number[], hp: number, table: string): string => {
+  const below = known.filter((row) => row < hp).at(-1);
+  const above = known.find((row) => row > hp);
+  const given = `power: ${sayNumber(hp)} hp`;
+  if (below === undefined) return `${given} is below the smallest row of ${table}, ${sayHorsepower(above ?? 0)} hp.`;
+  if (above === undefined) return `${given} is above the largest row of ${table}, ${sayHorsepower(below)} hp.`;
+  return `${given} lies between two rows of ${table}, ${sayHorsepower(below)} hp and ${sayHorsepower(above)} hp.`;
+};
+
+const fractions: readonly (readonly [number, string])[] = [
+  [1 / 6, "1/6"],
+  [1 / 4, "1/4"],
+  [1 / 3, "1/3"],
+  [1 / 2, "1/2"],
+  [3 / 4, "3/4"],
+];
+
+/** "1/6", "1 1/2", "10": as horsepower is written. */
+export const sayHorsepower = (hp: number): string => {
+  const whole = Math.floor(hp);
+  const fraction = fractions.find(([part]) => Math.abs(hp - whole - part) < 1e-9)?.[1];
+  if (fraction === undefined) return sayNumber(hp);
+  return whole === 0 ? fraction : `${whole} ${fraction}`;
+};
+
+/** hp in a kilowatt, as the code's rounded 746 W to the horsepower has it. */
+export const horsepower = (kilowatts: number): number => kilowatts / 0.746;
