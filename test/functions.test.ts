@@ -1,7 +1,7 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { call } from "../src/definition/call";
-import { type Answer, type Cell, isRange, type Range } from "../src/definition/cells";
+import { type Answer, type Argument, type Cell, isRange, type Range } from "../src/definition/cells";
 import type { Row } from "../src/definition/define";
 import { explained } from "../src/definition/explained";
 import type { Parameter } from "../src/definition/parameter";
@@ -114,7 +114,7 @@ describe.each(catalogue.map((definition) => [definition.name, definition] as con
     const strange: (Cell | Range)[] = ["?", -1, 0, null, true, 1e308, "", [["?"], [1]], []];
     for (const one of strange)
       for (let place = 0; place < Math.min(list.length, 6); place++) {
-        const cells = [...argumentsOf(examples[0]?.cells ?? [])];
+        const cells: Argument[] = [...argumentsOf(examples[0]?.cells ?? [])];
         cells[place] = one;
         for (const row of call(definition, cells))
           for (const cell of row) {
@@ -132,7 +132,7 @@ describe.each(catalogue.map((definition) => [definition.name, definition] as con
     const example = examples[0];
     const good = example?.cells[first];
     if (definition.answers === "rows" || first < 0 || !example || good === undefined || isRange(good)) return;
-    const cells = [...argumentsOf(example.cells)];
+    const cells: Argument[] = [...argumentsOf(example.cells)];
     cells[first] = [[good], ["x"], [good]];
     const rows = call(definition, cells);
     expect(rows).toHaveLength(3);

@@ -5,11 +5,17 @@ import contactShare from "./contact.share";
 import contactSpread from "./contact.spread";
 import contactTerminal from "./contact.terminal";
 import contactWatts from "./contact.watts";
+import enclosureArea from "./enclosure.area";
+import enclosureDissipates from "./enclosure.dissipates";
+import enclosureDiversity from "./enclosure.diversity";
+import enclosureRise from "./enclosure.rise";
 import enclosureTotal from "./enclosure.total";
 import enclosureWatts from "./enclosure.watts";
+import enclosureWire from "./enclosure.wire";
 import explain from "./explain";
 import inrushCeiling from "./inrush.ceiling";
 import inrushLocked from "./inrush.locked";
+import inrushMargin from "./inrush.margin";
 import inrushMotor from "./inrush.motor";
 import inrushPeak from "./inrush.peak";
 import inrushTransformer from "./inrush.transformer";
@@ -42,10 +48,16 @@ const rooms: readonly AnyDefinition[] = [
   inrushMotor,
   inrushLocked,
   inrushPeak,
+  inrushMargin,
   inrushCeiling,
   inrushTransformer,
   enclosureWatts,
   enclosureTotal,
+  enclosureArea,
+  enclosureRise,
+  enclosureDissipates,
+  enclosureDiversity,
+  enclosureWire,
 ];
 
 /** Every sheet function, room by room, in the order a person meets them; EXPLAIN, which explains the others, last. */

@@ -1,15 +1,12 @@
+import { timeConstantsToTrip } from "../thermal/body";
 import type { TripPoint } from "./characteristic";
 
 // A body is one first-order strip: pickup p (a multiple of the rating) and time constant τ. Near the lowest trip multiple P the
 // pickup loses its digits, so a body is named by its gap δ = P² − p² instead, and the search runs in u = ln δ.
 
-/** ln((m² − θ₀)/(m² − p²)): how many time constants a steady multiple m takes from state θ₀ to the trip state p². */
-export const timeConstants = (square: number, start: number, top: number, gap: number): number => {
-  const pickup = top - gap;
-  const toGo = square - top + gap;
-  // Close to the trip (m² ≫ p²) the plain logarithm would return noise; close to the pickup the gap keeps the digits.
-  return toGo > 0.5 * (square - start) ? Math.log1p((pickup - start) / toGo) : Math.log((square - start) / toGo);
-};
+/** ln((m² − θ₀)/(m² − p²)): how many time constants a steady multiple takes (its square) from state θ₀ to the trip state p². */
+export const timeConstants = (square: number, start: number, top: number, gap: number): number =>
+  timeConstantsToTrip(top - gap - start, square - top + gap);
 
 /** The slowest time constant, s, with which a body still trips within a printed point's time. */
 export const slowest = (point: TripPoint, top: number, gap: number): number => {

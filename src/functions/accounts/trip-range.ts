@@ -2,6 +2,7 @@ import type { Step } from "../../definition/step";
 import { tex } from "../../definition/tex";
 import { say } from "../../metrology/say";
 import type { Source } from "../../metrology/source";
+import { thermalEquation } from "../../thermal/model";
 import { usualTripRise } from "../../trip/ambient";
 import type { Asked } from "../../trip/asked";
 import type { Edge, TripRange } from "../../trip/range";
@@ -143,12 +144,6 @@ export const rangeSources = ({ bench, characteristic, conditions }: Asked): Sour
   return [...new Set([...points.filter((point) => point !== undefined), ...physics])];
 };
 
-export const thermalEquation: Source = {
-  document: "IEC 60255-149",
-  edition: "2013",
-  place: "thermal equation, cold and hot curve",
-  standing: "corroborated",
-};
 export const ambientLaw: Source = {
   document: "square-root law of the air temperature",
   standing: "common practice, no source",

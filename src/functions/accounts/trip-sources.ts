@@ -1,5 +1,6 @@
 import type { Source } from "../../metrology/source";
-import { ambientLaw, thermalEquation } from "./trip-range";
+import { thermalEquation } from "../../thermal/model";
+import { ambientLaw } from "./trip-range";
 
 /** The documents behind every answer about tripping; an explanation names the places it used. */
 export const documents: readonly Source[] = [

@@ -31,14 +31,21 @@ export const characteristic: Parameter<Characteristic | OwnBand> = {
 };
 
 const readBand = (range: Range, name: string): OwnBand => {
-  const rows = range.filter((row) => row.some((cell) => cell !== null && cell !== "" && cell !== 0)).map((row, i) => readRow(row, `${name}, row ${i + 1} of the band`));
-  if (rows.length < 2) throw new BadInput(`${name}: an own band needs at least two rows (multiple, shortest, longest).`);
+  const rows = range
+    .filter((row) => row.some((cell) => cell !== null && cell !== "" && cell !== 0))
+    .map((row, i) => readRow(row, `${name}, row ${i + 1} of the band`));
+  if (rows.length < 2)
+    throw new BadInput(`${name}: an own band needs at least two rows (multiple, shortest, longest).`);
   rows.forEach((row, i) => {
     const before = rows[i - 1];
     if (before && row.multiple <= before.multiple)
-      throw new BadInput(`${name}: the multiples of an own band rise from row to row; ${row.multiple} × stands after ${before.multiple} ×.`);
+      throw new BadInput(
+        `${name}: the multiples of an own band rise from row to row; ${row.multiple} × stands after ${before.multiple} ×.`,
+      );
     if (before && (row.shortest > before.shortest || row.longest > before.longest))
-      throw new BadInput(`${name}: more current never takes longer; at ${row.multiple} × the own band asks for a longer time than at ${before.multiple} ×.`);
+      throw new BadInput(
+        `${name}: more current never takes longer; at ${row.multiple} × the own band asks for a longer time than at ${before.multiple} ×.`,
+      );
   });
   return { rows };
 };
@@ -46,9 +53,15 @@ const readBand = (range: Range, name: string): OwnBand => {
 const readRow = (row: readonly Cell[], name: string): BandRow => {
   const [multiple, shortest, longestCell] = row;
   const longest = typeof longestCell === "string" && plain(longestCell) === "no limit" ? Infinity : longestCell;
-  if (typeof multiple !== "number" || !(multiple > 0)) throw new BadInput(`${name}: a multiple of the rating above 0 is wanted, not ${sayCell(multiple ?? null)}.`);
-  if (typeof shortest !== "number" || !(shortest >= 0)) throw new BadInput(`${name}: a shortest time of at least 0 s is wanted, not ${sayCell(shortest ?? null)}.`);
-  if (typeof longest !== "number" || !(longest > 0)) throw new BadInput(`${name}: a longest time above 0 s, or "no limit", is wanted, not ${sayCell(longest ?? null)}.`);
-  if (longest < shortest) throw new BadInput(`${name}: the longest time (${say(longest, "s")}) is below the shortest (${say(shortest, "s")}).`);
+  if (typeof multiple !== "number" || !(multiple > 0))
+    throw new BadInput(`${name}: a multiple of the rating above 0 is wanted, not ${sayCell(multiple ?? null)}.`);
+  if (typeof shortest !== "number" || !(shortest >= 0))
+    throw new BadInput(`${name}: a shortest time of at least 0 s is wanted, not ${sayCell(shortest ?? null)}.`);
+  if (typeof longest !== "number" || !(longest > 0))
+    throw new BadInput(`${name}: a longest time above 0 s, or "no limit", is wanted, not ${sayCell(longest ?? null)}.`);
+  if (longest < shortest)
+    throw new BadInput(
+      `${name}: the longest time (${say(longest, "s")}) is below the shortest (${say(shortest, "s")}).`,
+    );
   return { multiple, shortest, longest };
 };

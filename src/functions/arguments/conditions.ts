@@ -8,7 +8,10 @@ import type { Characteristic } from "../../trip/characteristic";
 import type { Conditions } from "../../trip/conditions";
 import type { OwnBand } from "../../trip/own-band";
 
-export const rating = quantity("A", "the breaker's rated current; of an adjustable thermal release its setting Ir; 1 when the current is given as a multiple");
+export const rating = quantity(
+  "A",
+  "the breaker's rated current; of an adjustable thermal release its setting Ir; 1 when the current is given as a multiple",
+);
 
 /** The conditions of a test, last and in this order on every function that asks about tripping. */
 export const conditions = {
@@ -31,7 +34,11 @@ export const conditions = {
 } as const;
 
 /** A breaker in its conditions. Refuses a setting beside a characteristic that has its band printed. */
-export const askedOf = ({ rating, characteristic, ...around }: { rating: number; characteristic: Characteristic | OwnBand } & Conditions): Asked => {
+export const askedOf = ({
+  rating,
+  characteristic,
+  ...around
+}: { rating: number; characteristic: Characteristic | OwnBand } & Conditions): Asked => {
   if (!("rows" in characteristic) && around.setting !== undefined && !characteristic.takesSetting)
     throw new BadInput(
       `setting: "${characteristic.name}" has its magnetic band printed (${characteristic.magneticInWords}); leave the setting of ${sayNumber(around.setting)} A out.`,
