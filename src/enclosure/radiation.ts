@@ -1,4 +1,11 @@
+import type { Source } from "../metrology/source";
 import { zeroCelsius } from "./air";
+
+export const radiationSource: Source = {
+  document: "Stefan–Boltzmann law, grey surfaces",
+  place: "σ of CODATA 2018; contents and wall as two facing surfaces, 1/(1/ε + 1/ε − 1)",
+  standing: "handbook",
+};
 
 /** W/(m²·K⁴), exact since the SI of 2019 (CODATA 2018), rounded. */
 const stefanBoltzmann = 5.670374419e-8;

@@ -1,5 +1,6 @@
 import { define } from "../definition/define";
 import { column, list, optional } from "../definition/parameter";
+import { tex } from "../definition/tex";
 import { boardWatts } from "../enclosure/total";
 import type { Way } from "../enclosure/watts";
 import { say } from "../metrology/say";
@@ -86,27 +87,27 @@ export default define({
     const steps = [
       {
         sentence: `Each of the ${count} ${count === 1 ? "way" : "ways"} loses poles × loss at the rating × (load ÷ rating)²; together`,
-        tex: String.raw`\sum n\,P_n\left(\frac{I}{I_n}\right)^2 = ${say(heat.ways, "")}\ \mathrm{W}`,
+        tex: String.raw`\sum n\,P_n\left(\frac{I}{I_n}\right)^2 = ${tex(heat.ways, "W")}`,
         plain: `sum of ${count} ways = ${say(heat.ways, "W")}`,
       },
       ...(diversity < 1
         ? [
             {
               sentence: "With every circuit at factor × its current the heat goes with the square of the factor",
-              tex: String.raw`P = f^2\sum P_i = ${diversity}^2 \cdot ${say(heat.ways, "")}\ \mathrm{W}`,
+              tex: String.raw`P = f^2\sum P_i = ${tex(diversity)}^2 \cdot ${tex(heat.ways, "W")}`,
               plain: `${diversity}² × ${say(heat.ways, "W")} = ${say(heat.total - heat.others, "W")}`,
             },
             {
               sentence:
                 "With some circuits at their whole current and the others off it goes with the factor itself, which is more; plan for this one if that is how the board is used",
-              tex: String.raw`P = f\sum P_i + P_\mathrm{other} = ${diversity} \cdot ${say(heat.ways, "")} + ${say(heat.others, "")} = ${say(heat.someFull, "")}\ \mathrm{W}`,
+              tex: String.raw`P = f\sum P_i + P_\mathrm{other} = ${tex(diversity)} \cdot ${tex(heat.ways)} + ${tex(heat.others)} = ${tex(heat.someFull, "W")}`,
               plain: `some full, some off: ${diversity} × ${say(heat.ways, "W")} + ${say(heat.others, "W")} = ${say(heat.someFull, "W")}`,
             },
           ]
         : []),
       {
         sentence: "Everything else inside is added as it is",
-        tex: String.raw`P = ${say(heat.total - heat.others, "")} + ${say(heat.others, "")} = ${say(heat.total, "")}\ \mathrm{W}`,
+        tex: `P = ${tex(heat.total - heat.others)} + ${tex(heat.others)} = ${tex(heat.total, "W")}`,
         plain: `total = ${say(heat.total - heat.others, "W")} + ${say(heat.others, "W")} = ${watts}`,
       },
     ];

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
+import { tex } from "../definition/tex";
 import { wayWatts } from "../enclosure/watts";
 import { say } from "../metrology/say";
 import { load, lossAtRating, poles, rating } from "./arguments/enclosure";
@@ -51,18 +52,18 @@ export default define({
       steps: [
         {
           sentence: "The load as a part of the rating",
-          tex: String.raw`\frac{I}{I_n} = \frac{${load}}{${rating}}`,
+          tex: String.raw`\frac{I}{I_n} = \frac{${tex(load, "A")}}{${tex(rating, "A")}} = ${tex(load / rating)}`,
           plain: `I ÷ In = ${say(load, "A")} ÷ ${say(rating, "A")} = ${share}`,
         },
         fixedLossShare === 0
           ? {
               sentence: "The resistance stays, so the loss goes with the square of the current",
-              tex: String.raw`P = n\,P_n\left(\frac{I}{I_n}\right)^2 = ${poles}\cdot ${lossAtRating}\left(\frac{${load}}{${rating}}\right)^2`,
+              tex: String.raw`P = n\,P_n\left(\frac{I}{I_n}\right)^2 = ${poles}\cdot ${tex(lossAtRating)}\cdot ${tex(load / rating)}^2 = ${tex(Number(answer), "W")}`,
               plain: `P = ${poles} × ${say(lossAtRating, "W")} × (${share})² = ${watts}`,
             }
           : {
               sentence: "One share of the loss is always there, the other goes with the square of the current",
-              tex: String.raw`P = n\,P_n\left(s + (1-s)\left(\frac{I}{I_n}\right)^2\right) = ${poles}\cdot ${lossAtRating}\left(${fixedLossShare} + (1-${fixedLossShare})\left(\frac{${load}}{${rating}}\right)^2\right)`,
+              tex: String.raw`P = n\,P_n\left(s + (1-s)\left(\frac{I}{I_n}\right)^2\right) = ${poles}\cdot ${tex(lossAtRating)}\left(${tex(fixedLossShare)} + ${tex(1 - fixedLossShare)}\cdot ${tex(load / rating)}^2\right) = ${tex(Number(answer), "W")}`,
               plain: `P = ${poles} × ${say(lossAtRating, "W")} × (${fixedLossShare} + ${say(1 - fixedLossShare, "")} × (${share})²) = ${watts}`,
             },
       ],

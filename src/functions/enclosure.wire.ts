@@ -2,6 +2,7 @@ import { z } from "zod";
 import { ohmsPerMetre } from "../contact/conductor";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
+import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
 import { size } from "./arguments/size";
 
@@ -14,9 +15,9 @@ export default define({
     current: quantity(
       "A",
       "current in the wire, r.m.s.; 0 or blank is a wire that carries none",
-      z.number().nonnegative(),
+      z.number().nonnegative().max(1e5),
     ),
-    length: quantity("m", "length of conductor inside; count both ways yourself", z.number().positive()),
+    length: quantity("m", "length of conductor inside; count both ways yourself", z.number().positive().max(1e5)),
     size: size("size of the wire"),
     temperature: optional(
       quantity("°C", "temperature of the copper itself", z.number().min(-40).max(250), {
@@ -70,12 +71,12 @@ export default define({
       steps: [
         {
           sentence: `The table gives ${say(1000 * printed, "Ω")} per kilometre of ${size.name} at ${at} °C; copper's resistance goes with 234.5 °C plus its temperature`,
-          tex: String.raw`R' = R'_{${at}}\,\frac{234.5 + \theta}{234.5 + ${at}} = ${say(1000 * printed, "")}\cdot\frac{234.5 + ${temperature}}{234.5 + ${at}} = ${say(1000 * warm, "")}\ \Omega/\mathrm{km}`,
+          tex: String.raw`R' = R'_{${at}}\,\frac{234.5 + \theta}{234.5 + ${at}} = ${tex(1000 * printed)}\cdot\frac{234.5 + ${tex(temperature)}}{234.5 + ${at}} = ${tex(1000 * warm)}\ \Omega/\mathrm{km}`,
           plain: `R' = ${say(1000 * printed, "Ω")}/km × (234.5 + ${temperature}) ÷ (234.5 + ${at}) = ${say(1000 * warm, "Ω")}/km`,
         },
         {
           sentence: "Current squared times the resistance of the length inside",
-          tex: String.raw`P = I^2 R' \ell = ${current}^2 \cdot ${say(warm, "")} \cdot ${length} = ${say(Number(answer), "")}\ \mathrm{W}`,
+          tex: String.raw`P = I^2 R' \ell = ${tex(current)}^2 \cdot ${tex(warm)} \cdot ${tex(length)} = ${tex(Number(answer))}\ \mathrm{W}`,
           plain: `P = (${say(current, "A")})² × ${say(warm, "Ω")}/m × ${say(length, "m")} = ${watts}`,
         },
       ],
