@@ -17,10 +17,11 @@ export const excelPort = (memory: Memory): Port => ({
     );
     void tell();
     // The selected cell may be given another formula, or another answer, without any other being selected.
-    return listen((workbook) => [
-      workbook.onSelectionChanged.add(tell),
-      workbook.worksheets.onChanged.add(tell),
-      workbook.worksheets.onCalculated.add(tell),
+    return listen(({ worksheets }) => [
+      worksheets.onSelectionChanged.add(tell),
+      worksheets.onActivated.add(tell),
+      worksheets.onChanged.add(tell),
+      worksheets.onCalculated.add(tell),
     ]);
   },
 

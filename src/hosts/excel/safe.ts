@@ -19,17 +19,20 @@ export const safely = (definition: AnyDefinition, answer: () => Called): Shown[]
   try {
     const rows = answer();
     const width = rows.reduce((widest, row) => Math.max(widest, row.length), 0);
-    if (width === 0) throw new Error("gave no cells");
+    if (width === 0) return refusedWhole(definition, "gave no cells");
     return rows.map((row) =>
       Array.from({ length: width }, (_, column) =>
         column < row.length ? shown(definition, row[column]) : defect(definition, "gave rows of different lengths"),
       ),
     );
   } catch (thrown) {
-    const error = defect(definition, thrown instanceof Error ? thrown.message : String(thrown));
-    return [Array.from({ length: Math.max(1, definition.results.length) }, () => error)];
+    return refusedWhole(definition, `failed: ${thrown instanceof Error ? thrown.message : thrown}`);
   }
 };
+
+const refusedWhole = (definition: AnyDefinition, what: string): Shown[][] => [
+  Array.from({ length: Math.max(1, definition.results.length) }, () => defect(definition, what)),
+];
 
 const shown = (definition: AnyDefinition, answer: Answer | Refusal | null | undefined): Shown => {
   if (answer instanceof BadInput)
@@ -40,7 +43,8 @@ const shown = (definition: AnyDefinition, answer: Answer | Refusal | null | unde
   if (typeof answer === "boolean") return answer;
   if (typeof answer === "number")
     return Number.isFinite(answer) ? answer : defect(definition, `gave ${answer} for a number`);
-  if (typeof answer !== "string") return defect(definition, `gave a ${typeof answer}, which no cell can hold`);
+  if (typeof answer !== "string")
+    return defect(definition, `gave a value of type ${typeof answer}, which no cell can hold`);
   return answer.length <= longestText
     ? answer
     : defect(definition, `gave a text of ${answer.length} characters, more than a cell holds`);
