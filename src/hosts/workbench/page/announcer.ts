@@ -1,0 +1,18 @@
+import { sayPlace } from "../../engine/place";
+import { sayTyped } from "./formula-line";
+import type { OpenBook } from "./open-book";
+
+/** Tells the selected cell in words: the grid is drawn on a canvas, which has none. */
+export const announceCell = (said: HTMLElement, book: OpenBook): void => {
+  const tell = () => {
+    const { place, view } = book;
+    if (!place || !view) return;
+    const formula = view.formulaAt(place);
+    const value = sayTyped(view.valueAt(place)) || "blank";
+    const refusal = view.messageAt(place);
+    const text = [`${sayPlace(place)}: ${value}`, refusal, formula && `formula ${formula}`].filter(Boolean).join("; ");
+    if (said.textContent !== text) said.textContent = text;
+  };
+  book.onMoved(tell);
+  book.onCalculated(tell);
+};

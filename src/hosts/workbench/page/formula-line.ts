@@ -1,0 +1,47 @@
+import { type Cell, CellError } from "../../../definition/cells";
+import { sayCellOf } from "../../engine/place";
+import type { OpenBook } from "./open-book";
+import { putInto } from "./put-into";
+
+/** The line above the grid: the selected cell's formula or value to read and to change, and the sentence of a refusal. */
+export const showFormulaLine = (
+  book: OpenBook,
+  { address, line, note }: { address: HTMLElement; line: HTMLInputElement; note: HTMLElement },
+): void => {
+  const draw = () => {
+    const { place, view } = book;
+    address.textContent = place ? sayCellOf(place) : "No cell";
+    line.disabled = !place;
+    if (!place || !view) return;
+    const refusal = view.messageAt(place);
+    note.textContent = refusal ?? "";
+    note.classList.toggle("shop-note-refusal", refusal !== undefined);
+    if (document.activeElement !== line) line.value = view.formulaAt(place) || sayTyped(view.valueAt(place));
+  };
+  book.onMoved(() => {
+    line.blur();
+    draw();
+  });
+  book.onCalculated(draw);
+  line.addEventListener("keydown", (event) => {
+    if (event.key === "Enter" && book.place) {
+      putInto(book, book.view?.spillAt(book.place) ?? book.place, line.value);
+      line.blur();
+      focusGrid();
+    } else if (event.key === "Escape") {
+      line.blur();
+      draw();
+      focusGrid();
+    }
+  });
+  line.addEventListener("blur", draw);
+};
+
+/** A value as it would be typed. */
+export const sayTyped = (value: Cell): string => {
+  if (value === null) return "";
+  if (value instanceof CellError) return value.code;
+  return typeof value === "boolean" ? String(value).toUpperCase() : String(value);
+};
+
+const focusGrid = (): void => document.querySelector<HTMLElement>("#grid [contenteditable]")?.focus();

@@ -1,0 +1,33 @@
+import type { Memory } from "../../../definition/memory";
+import { readPlace } from "../../engine/place";
+import type { Port } from "../../pane/port";
+import { goTo } from "./go-to";
+import type { OpenBook } from "./open-book";
+import { putInto } from "./put-into";
+import { selectionOf } from "./selection";
+import { valuesOf } from "./values-of";
+
+/** The pane's port over the grid. */
+export const gridPort = (book: OpenBook, memory: Memory): Port => ({
+  onSelection: (listener) => {
+    const tell = () => listener(selectionOf(book));
+    tell();
+    const stops = [book.onMoved(tell), book.onCalculated(tell)];
+    return () => {
+      for (const stop of stops) stop();
+    };
+  },
+  onCalculated: (listener) => book.onCalculated(listener),
+  valuesAt: async (reference, sheet) => valuesOf(book, reference, sheet),
+  lastCallAt: (address, definition) => memory.recall(address, definition),
+  insertFormula: async (formula) => {
+    if (!book.place) throw new Error("Select a cell first.");
+    putInto(book, book.place, formula);
+  },
+  recalculate: async () => book.grid.api.getFormula().executeCalculation(),
+  goTo: async (address) => {
+    const place = readPlace(address, book.place?.sheet);
+    if (!place) throw new Error(`${address} is not one cell to go to.`);
+    goTo(book, place);
+  },
+});

@@ -1,0 +1,77 @@
+import type { Book } from "../../engine/book";
+import { type GridView, viewOf } from "../../engine/grid-view";
+import type { Place } from "../../engine/place";
+import { snapshotOf } from "../../engine/snapshot";
+import type { Grid } from "./start-grid";
+
+type Listener = () => void;
+
+/** The workbook that lies open in the grid, and the cell that is selected in it. */
+export class OpenBook {
+  readonly #moved = new Set<Listener>();
+  readonly #calculated = new Set<Listener>();
+  #open: { readonly unit: string; readonly book: Book; readonly view: GridView } | undefined;
+
+  constructor(readonly grid: Grid) {
+    const { api } = grid;
+    const moved = () => tell(this.#moved);
+    const calculated = () => tell(this.#calculated);
+    // The engine keeps the first moves after a workbook is opened from one event or another; together they miss none.
+    api.addEvent(api.Event.SelectionChanged, moved);
+    api.addEvent(api.Event.CellClicked, moved);
+    api.addEvent(api.Event.ActiveSheetChanged, moved);
+    api.addEvent(api.Event.SheetCreated, moved);
+    api.addEvent(api.Event.SheetValueChanged, calculated);
+    api.getFormula().calculationEnd(calculated);
+  }
+
+  /** Shows another workbook; resolves once it has been calculated. What was open is given up. */
+  async open(book: Book): Promise<void> {
+    const { api, univer } = this.grid;
+    if (this.#open) api.disposeUnit(this.#open.unit);
+    this.#open = undefined;
+    const snapshot = snapshotOf(book);
+    const calculated = new Promise<void>((resolve) => {
+      const stop = this.onCalculated(() => {
+        stop();
+        resolve();
+      });
+    });
+    api.createWorkbook(snapshot).onSelectionChange(() => tell(this.#moved));
+    this.#open = { unit: snapshot.id, book, view: viewOf(univer, snapshot.id) };
+    await calculated;
+    tell(this.#moved);
+  }
+
+  /** Another cell, sheet or workbook. Returns the way to stop. */
+  onMoved(listener: Listener): Listener {
+    this.#moved.add(listener);
+    return () => this.#moved.delete(listener);
+  }
+
+  /** Cells have new values. Returns the way to stop. */
+  onCalculated(listener: Listener): Listener {
+    this.#calculated.add(listener);
+    return () => this.#calculated.delete(listener);
+  }
+
+  /** As it was opened, with its names and tables. Undefined until a workbook is open. */
+  get book(): Book | undefined {
+    return this.#open?.book;
+  }
+
+  get view(): GridView | undefined {
+    return this.#open?.view;
+  }
+
+  /** The cell that is selected. */
+  get place(): Place | undefined {
+    const sheet = this.#open && this.grid.api.getActiveWorkbook()?.getActiveSheet();
+    const range = sheet?.getActiveRange();
+    return sheet && range ? { sheet: sheet.getSheetName(), row: range.getRow(), column: range.getColumn() } : undefined;
+  }
+}
+
+const tell = (listeners: ReadonlySet<Listener>): void => {
+  for (const listener of [...listeners]) listener();
+};

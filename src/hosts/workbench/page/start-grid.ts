@@ -1,0 +1,73 @@
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { UniverDocsPlugin } from "@univerjs/docs";
+import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
+import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
+import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
+import { CellAlertManagerService, UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import { UniverUIPlugin } from "@univerjs/ui";
+import "@univerjs/engine-formula/facade";
+import "@univerjs/ui/facade";
+import "@univerjs/docs-ui/facade";
+import "@univerjs/sheets/facade";
+import "@univerjs/sheets-ui/facade";
+import "@univerjs/sheets-formula/facade";
+import "@univerjs/sheets-numfmt/facade";
+import "@univerjs/design/lib/index.css";
+import "@univerjs/ui/lib/index.css";
+import "@univerjs/docs-ui/lib/index.css";
+import "@univerjs/sheets-ui/lib/index.css";
+import "@univerjs/sheets-formula-ui/lib/index.css";
+import "@univerjs/sheets-numfmt-ui/lib/index.css";
+import type { AnyDefinition } from "../../../definition/define";
+import type { Memory } from "../../../definition/memory";
+import { type Defect, descriptionsFor, functionsFor } from "../../engine/functions";
+import { curedFunctions, prepareEngine } from "../../engine/univer-internals";
+import { words } from "./locale";
+import { alertsBut, type NotePlace } from "./quiet-alerts";
+
+/** The grid engine with its user interface, without the engine's own ribbon, formula bar and footer. */
+export interface Grid {
+  readonly univer: Univer;
+  readonly api: FUniver;
+}
+
+/** Starts the grid in an element of the page, with our functions among its own. */
+export const startGrid = (
+  container: HTMLElement,
+  catalogue: readonly AnyDefinition[],
+  memory: Memory,
+  { onDefect, isRefusal }: { onDefect: (defect: Defect) => void; isRefusal: (place: NotePlace) => boolean },
+): Grid => {
+  prepareEngine();
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: words },
+    logLevel: LogLevel.SILENT,
+  });
+  const own = functionsFor(catalogue, memory, onDefect);
+  univer.registerPlugin(UniverRenderEnginePlugin);
+  univer.registerPlugin(UniverFormulaEnginePlugin, { function: [...curedFunctions, ...own] });
+  univer.registerPlugin(UniverUIPlugin, { container, header: false, footer: false, toolbar: false });
+  univer.registerPlugin(UniverDocsPlugin);
+  univer.registerPlugin(UniverDocsUIPlugin);
+  univer.registerPlugin(UniverSheetsPlugin);
+  univer.registerPlugin(UniverSheetsUIPlugin, {
+    formulaBar: false,
+    footer: false,
+    override: [[CellAlertManagerService, { useClass: alertsBut(isRefusal) }]],
+  });
+  univer.registerPlugin(UniverSheetsFormulaPlugin, {
+    description: descriptionsFor(catalogue),
+    initialFormulaComputing: CalculationMode.FORCED,
+  });
+  univer.registerPlugin(UniverSheetsFormulaUIPlugin);
+  univer.registerPlugin(UniverSheetsNumfmtPlugin);
+  univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
+  return { univer, api: FUniver.newAPI(univer) };
+};
