@@ -1,48 +1,67 @@
-import { LocaleType, LogLevel, Univer } from "@univerjs/core";
-import { FUniver } from "@univerjs/core/facade";
-import { UniverDocsPlugin } from "@univerjs/docs";
-import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
-import { UniverSheetsPlugin } from "@univerjs/sheets";
-import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
-import "@univerjs/engine-formula/facade";
-import "@univerjs/sheets/facade";
-import "@univerjs/sheets-formula/facade";
+import { CellError } from "../../definition/cells";
 import type { AnyDefinition } from "../../definition/define";
 import { Memory } from "../../definition/memory";
 import type { Book } from "./book";
-import { type Defect, functionsFor } from "./functions";
-import { type GridView, viewOf } from "./grid-view";
-import { snapshotOf } from "./snapshot";
-import { curedFunctions, prepareEngine } from "./univer-internals";
+import { circularCells } from "./circles";
+import type { GridView } from "./grid-view";
+import { sayPlace } from "./place";
+import { type Kept, readable } from "./readable";
+import { type Run, runEngine } from "./run";
+import { ROOM } from "./snapshot";
+import { Spelling } from "./stored-formula";
 
 /** A workbook after calculation. */
-export interface Calculated extends GridView {
-  readonly defects: readonly Defect[];
+export interface Calculated extends Run {
+  /** Formulas that were not calculated; what reads them was calculated with the values they had. */
+  readonly kept: readonly Kept[];
 }
 
-/** Calculates every formula of a workbook, without a grid to show it. */
+/** Each round leaves more formulas out or makes more room, so few are needed. */
+const MOST_ROUNDS = 6;
+
+/**
+ * Calculates every formula of a workbook, without a grid to show it. Calls are remembered in `memory` by their cells.
+ * A formula that the engine cannot calculate as a spreadsheet would is kept: see `kept`.
+ */
 export const calculate = async (
   book: Book,
   catalogue: readonly AnyDefinition[],
   memory = new Memory(),
 ): Promise<Calculated> => {
-  prepareEngine();
-  const defects: Defect[] = [];
-  const univer = new Univer({
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: {} },
-    logLevel: LogLevel.SILENT,
-  });
-  univer.registerPlugin(UniverFormulaEnginePlugin, {
-    function: [...curedFunctions, ...functionsFor(catalogue, memory, (defect) => defects.push(defect))],
-  });
-  univer.registerPlugin(UniverDocsPlugin);
-  univer.registerPlugin(UniverSheetsPlugin);
-  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
-  const grid = FUniver.newAPI(univer);
-  const snapshot = snapshotOf(book);
-  const done = new Promise<unknown>((resolve) => grid.getFormula().calculationEnd(resolve));
-  grid.createWorkbook(snapshot);
-  await done;
-  return { ...viewOf(univer, snapshot.id), defects };
+  const spelling = new Spelling(catalogue);
+  const alsoKeep = new Map<string, string>();
+  let room = ROOM;
+  for (let round = 1; ; round++) {
+    const { book: engineBook, kept } = readable(book, catalogue, alsoKeep);
+    const run = await runEngine(engineBook, catalogue, memory, room);
+    const faults = run.isCircular()
+      ? circularCells(engineBook).map((place) => [place, "It leads back to itself."] as const)
+      : faultsOf(book, run, spelling);
+    const fresh = faults.filter(([place]) => !alsoKeep.has(place));
+    const lacking = run.lacking();
+    if (round === MOST_ROUNDS || (fresh.length === 0 && !lacking)) return { ...run, kept };
+    for (const [place, why] of fresh) alsoKeep.set(place, why);
+    if (lacking) room = { rows: room.rows + lacking.rows, columns: room.columns + lacking.columns };
+    run.close();
+  }
 };
+
+/** Answers that a spreadsheet would not give: several cells for a formula that is stored for one, the engine's own complaints. */
+type Fault = readonly [place: string, why: string];
+
+const faultsOf = (book: Book, view: GridView, spelling: Spelling): Fault[] =>
+  book.sheets.flatMap((sheet) => {
+    const anchors = new Set(view.spillsOn(sheet.name).map(({ row, column }) => `${row} ${column}`));
+    return sheet.cells.flatMap(({ row, column, formula, stored }): Fault[] => {
+      if (formula === undefined) return [];
+      const place = { sheet: sheet.name, row, column };
+      const value = view.valueAt(place);
+      if (value instanceof CellError && engineComplaints.includes(value.code))
+        return [[sayPlace(place), "The engine cannot calculate it."]];
+      if (stored === "single" && anchors.has(`${row} ${column}`) && !spelling.isOurs(formula))
+        return [[sayPlace(place), "Its answer fills several cells, but the file keeps it for one."]];
+      return [];
+    });
+  });
+
+const engineComplaints = ["#ERROR!", "#CYCLE!", "#CONNECT!", "#BLOCKED!", "#FIELD!", "#GETTING_DATA"];

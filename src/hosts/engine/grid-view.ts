@@ -10,7 +10,8 @@ import {
 } from "@univerjs/core";
 import { type Cell, CellError } from "../../definition/cells";
 import type { ErrorNote } from "./engine-values";
-import { type Block, isIn, type Place } from "./place";
+import { type Block, isIn, MOST_COLUMNS, MOST_ROWS, type Place } from "./place";
+import { goesInCircle } from "./settle";
 import { formulaRecord } from "./univer-internals";
 
 /** What stands in the cells of a running grid, whole doubles and not what is displayed. */
@@ -26,6 +27,10 @@ export interface GridView {
   formulaAt(place: Place): string;
   /** All answers on a sheet that fill several cells. */
   spillsOn(sheet: string): readonly Block[];
+  /** How many rows and columns the largest answer lacks because its sheet ends too soon; undefined when all sheets are large enough. */
+  lacking(): { readonly rows: number; readonly columns: number } | undefined;
+  /** Whether formulas go in a circle; their values mean nothing. */
+  isCircular(): boolean;
 }
 
 export const viewOf = (univer: Univer, unit: string): GridView => {
@@ -43,17 +48,32 @@ export const viewOf = (univer: Univer, unit: string): GridView => {
     return record.getArrayFormulaCellData()[unit]?.[own.getSheetId()]?.[row]?.[column] ?? own.getCellRaw(row, column);
   };
 
-  const spillsOn = (sheet: string): Block[] => {
+  // An answer that had no room keeps its extent in the record though only its first cell shows.
+  const extentsOn = (sheet: string): Block[] => {
     const byRow: IObjectMatrixPrimitiveType<IRange> =
       record.getArrayFormulaRange()[unit]?.[sheetOf(sheet).getSheetId()] ?? {};
     return Object.values(byRow).flatMap((byColumn) =>
-      Object.values(byColumn as Record<number, IRange>).flatMap((range) => {
-        const { startRow: row, startColumn: column, endRow, endColumn } = range;
-        const block = { row, column, rows: endRow - row + 1, columns: endColumn - column + 1 };
-        // An answer that had no room keeps its extent in the record though only its first cell shows.
-        return shownError(cellAt({ sheet, row, column })) === "#SPILL!" ? [] : [block];
-      }),
+      Object.values(byColumn as Record<number, IRange>).map(
+        ({ startRow: row, startColumn: column, endRow, endColumn }) => {
+          return { row, column, rows: endRow - row + 1, columns: endColumn - column + 1 };
+        },
+      ),
     );
+  };
+
+  const spillsOn = (sheet: string): Block[] =>
+    extentsOn(sheet).filter((block) => shownError(cellAt({ sheet, ...block })) !== "#SPILL!");
+
+  const lacking = () => {
+    let rows = 0;
+    let columns = 0;
+    for (const sheet of book.getSheets())
+      for (const block of extentsOn(sheet.getName())) {
+        if (block.row + block.rows > MOST_ROWS || block.column + block.columns > MOST_COLUMNS) continue;
+        rows = Math.max(rows, block.row + block.rows - sheet.getRowCount());
+        columns = Math.max(columns, block.column + block.columns - sheet.getColumnCount());
+      }
+    return rows > 0 || columns > 0 ? { rows, columns } : undefined;
   };
 
   const spillAt: GridView["spillAt"] = (place) => {
@@ -67,6 +87,8 @@ export const viewOf = (univer: Univer, unit: string): GridView => {
   return {
     sheets: book.getSheets().map((sheet) => sheet.getName()),
     spillsOn,
+    lacking,
+    isCircular: () => goesInCircle(unit),
     spillAt,
     valueAt: (place) => {
       const cell = cellAt(place);

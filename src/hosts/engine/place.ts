@@ -1,5 +1,9 @@
 import { parseA1Ref, stringifyA1Ref, toCol } from "@borgar/fx";
 
+/** The size of a sheet. */
+export const MOST_ROWS = 1_048_576;
+export const MOST_COLUMNS = 16_384;
+
 /** One cell of a workbook; row and column count from 0. */
 export interface Place {
   readonly sheet: string;

@@ -9,6 +9,7 @@ import {
 import { type Cell, CellError } from "../../definition/cells";
 import type { Book, Sheet, SheetCell, Style } from "./book";
 import { NAMES_RESOURCE, namesResource } from "./names";
+import { MOST_COLUMNS, MOST_ROWS } from "./place";
 
 /** How much larger than its cells a sheet is made, so that answers have room. */
 export interface Room {
@@ -16,16 +17,15 @@ export interface Room {
   readonly columns: number;
 }
 
+export const ROOM: Room = { rows: 200, columns: 10 };
+
 let made = 0;
 
 /**
  * A workbook as the grid engine loads it (`createWorkbook`). Its id is new each time: two workbooks of one id in one process give
  * each other's values. Formulas must be in the engine's own words: see `readable`.
  */
-export const snapshotOf = (
-  book: Book,
-  room: Room = { rows: 200, columns: 10 },
-): Partial<IWorkbookData> & { id: string } => {
+export const snapshotOf = (book: Book, room = ROOM): Partial<IWorkbookData> & { id: string } => {
   made += 1;
   const id = `book-${made}-${Date.now().toString(36)}`;
   const sheets = book.sheets.map((sheet, place) => sheetSnapshot(sheet, `sheet-${place + 1}`, room));
@@ -61,9 +61,6 @@ const sheetSnapshot = (sheet: Sheet, id: string, room: Room): Partial<IWorksheet
     freeze: { xSplit, ySplit, startRow: ySplit || -1, startColumn: xSplit || -1 },
   };
 };
-
-export const MOST_ROWS = 1_048_576;
-export const MOST_COLUMNS = 16_384;
 
 /** A column of the default font's width `characters`, as spreadsheets draw it. */
 const pixels = (characters: number): number => Math.round(characters * 7 + 5);

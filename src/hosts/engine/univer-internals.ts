@@ -1,5 +1,6 @@
 import { CellValueType, type Univer } from "@univerjs/core";
 import {
+  ALL_IMPLEMENTED_FUNCTIONS_SET,
   BaseFunction,
   BaseReferenceObject,
   type BaseValueObject,
@@ -14,8 +15,10 @@ import {
   SuffixNodeFactory,
 } from "@univerjs/engine-formula";
 import { installCellIndex } from "./cell-index";
+import { MOST_COLUMNS, MOST_ROWS } from "./place";
+import { settleSpills } from "./settle";
 
-// Everything in this program that reaches past the grid engine's public face is in this file and in cell-index.ts. Each reach is
+// Everything in this program that reaches past the grid engine's public face is in this file, cell-index.ts and settle.ts. Each reach is
 // checked when the engine is prepared, so that another version of it stops with a sentence and never with a wrong number.
 
 const demand = (held: boolean, what: string): void => {
@@ -36,6 +39,8 @@ export const prepareEngine = (): void => {
     demand(typeof FormulaDataModel.prototype[method] === "function", `it keeps no ${method}`);
   installCellIndex(CELL_INVERTED_INDEX_CACHE);
   keepEmptyText();
+  askWholeSheet();
+  demand(settleSpills(), "it calculates in other steps");
   nodeOf(SuffixNodeFactory, "#", "_handlerPound")._handlerPound = spillOf;
   nodeOf(PrefixNodeFactory, "@", "_handlerAT")._handlerAT = intersection;
   prepared = true;
@@ -49,6 +54,19 @@ const keepEmptyText = (): void => {
   prototype.getCellData = function (row, column) {
     const cell = read.call(this, row, column);
     return cell?.v === "" && cell.t === CellValueType.STRING ? { ...cell, f: "=" } : cell;
+  };
+};
+
+/**
+ * SEQUENCE and its like say #REF! where the answer would pass the end of the sheet as loaded. Sheets here are loaded no larger than
+ * they need to be, so they are told the size of a real one; then the engine says #SPILL! and keeps the extent, and room can be made.
+ */
+const askWholeSheet = (): void => {
+  const { prototype } = BaseFunction;
+  demand(typeof prototype.setSheetRowColumnCount === "function", "its functions are not told the size of their sheet");
+  const tell = prototype.setSheetRowColumnCount;
+  prototype.setSheetRowColumnCount = function () {
+    tell.call(this, MOST_ROWS, MOST_COLUMNS);
   };
 };
 
@@ -125,8 +143,38 @@ class Sort extends (engineSort ?? BaseFunction) {
   }
 }
 
+/** `SINGLE(range)`, which files write for `@`. */
+class Single extends BaseFunction {
+  override needsReferenceObject = true;
+  override calculate(operand: BaseValueObject): ReturnType<BaseFunction["calculate"]> {
+    const here = { _runtimeService: { currentRow: this.row, currentColumn: this.column } };
+    return intersection.call(here, operand) as ReturnType<BaseFunction["calculate"]>;
+  }
+}
+
+/** `ANCHORARRAY(cell)`, which files write for `#`. */
+class AnchorArray extends BaseFunction {
+  override needsReferenceObject = true;
+  override calculate(operand: BaseValueObject): ReturnType<BaseFunction["calculate"]> {
+    return spillOf(operand) as ReturnType<BaseFunction["calculate"]>;
+  }
+}
+
 /** Functions to be registered in place of the engine's own, beside ours. */
-export const curedFunctions: readonly [FunctionClass, string][] = [[Sort, "SORT"]];
+export const curedFunctions: readonly [FunctionClass, string][] = [
+  [Sort, "SORT"],
+  [Single, "SINGLE"],
+  [AnchorArray, "ANCHORARRAY"],
+];
+
+const engineFunctions: ReadonlySet<string> = new Set([
+  ...[...ALL_IMPLEMENTED_FUNCTIONS_SET].map(String),
+  ...curedFunctions.map(([, name]) => name),
+  ...["LET", "LAMBDA"],
+]);
+
+/** Whether the engine has a built-in function of this name, in any case. */
+export const hasEngineFunction = (name: string): boolean => engineFunctions.has(name.toUpperCase());
 
 /** The engine's own record of answers that fill several cells: their values by row and column, and their extents by first cell. */
 export const formulaRecord = (univer: Univer): FormulaDataModel => univer.__getInjector().get(FormulaDataModel);

@@ -1,0 +1,102 @@
+import { parseA1Ref } from "@borgar/fx";
+import { tokenize } from "@borgar/fx/xlsx";
+import type { Book } from "./book";
+import { type Place, sayPlace } from "./place";
+
+interface Formula extends Place {
+  readonly formula: string;
+}
+
+/** Formulas on one sheet by row, each row in order of columns. */
+type Rows = Map<number, number[]>;
+
+/** Looking at more references than this ends the search; then every formula that was still open counts as part of a circle. */
+const MOST_STEPS = 20_000_000;
+
+/**
+ * The cells whose formulas lead back to themselves, directly or over others. Made for a workbook of which the engine says that
+ * there is such a circle; it does not say where.
+ */
+export const circularCells = (book: Book): string[] => {
+  const formulas: Formula[] = book.sheets.flatMap((sheet) =>
+    sheet.cells.flatMap(({ row, column, formula }) =>
+      formula === undefined ? [] : [{ sheet: sheet.name, row, column, formula }],
+    ),
+  );
+  const numbers = new Map(formulas.map((place, number) => [sayPlace(place), number]));
+  const rows = new Map<string, Rows>();
+  for (const { sheet, row, column } of formulas) {
+    const own = rows.get(sheet.toLowerCase()) ?? new Map();
+    rows.set(sheet.toLowerCase(), own);
+    own.set(row, [...(own.get(row) ?? []), column]);
+  }
+  const sheetNames = new Map(book.sheets.map(({ name }) => [name.toLowerCase(), name]));
+  let steps = 0;
+  const readBy = (number: number): number[] => {
+    const { sheet, formula } = formulas[number] as Formula;
+    const found: number[] = [];
+    for (const { type, value } of tokenize(formula)) {
+      if (!type.startsWith("range")) continue;
+      const reference = parseA1Ref(value);
+      if (!reference || !("range" in reference)) continue;
+      const name = sheetNames.get((reference.context?.at(-1) ?? sheet).toLowerCase());
+      const own = name && rows.get(name.toLowerCase());
+      if (!own) continue;
+      const { top, left, bottom = top, right = left } = reference.range;
+      const inRows = (row: number) => row >= (top ?? 0) && row <= (bottom ?? Infinity);
+      const near = (bottom ?? Infinity) - (top ?? 0) < own.size;
+      const wanted = near
+        ? Array.from({ length: (bottom ?? 0) - (top ?? 0) + 1 }, (_, step) => (top ?? 0) + step)
+        : [...own.keys()].filter(inRows);
+      for (const row of wanted)
+        for (const column of own.get(row) ?? []) {
+          steps += 1;
+          if (column >= (left ?? 0) && column <= (right ?? Infinity))
+            found.push(numbers.get(sayPlace({ sheet: name, row, column })) as number);
+        }
+    }
+    return found;
+  };
+  const isOver = () => steps > MOST_STEPS;
+  return members(formulas.length, readBy, isOver).map((number) => sayPlace(formulas[number] as Formula));
+};
+
+/** Tarjan's strongly connected components without recursion, as chains may be long; those of one node only when it reads itself. */
+const members = (count: number, readBy: (node: number) => number[], isOver: () => boolean): number[] => {
+  const found: number[] = [];
+  const order = new Int32Array(count).fill(-1);
+  const low = new Int32Array(count);
+  const onStack = new Uint8Array(count);
+  const stack: number[] = [];
+  let next = 0;
+  for (let root = 0; root < count; root++) {
+    if (order[root] !== -1) continue;
+    const work: { node: number; reads: number[]; at: number }[] = [];
+    const enter = (node: number) => {
+      order[node] = low[node] = next++;
+      stack.push(node);
+      onStack[node] = 1;
+      work.push({ node, reads: readBy(node), at: 0 });
+    };
+    enter(root);
+    while (work.length > 0) {
+      if (isOver()) return [...found, ...stack];
+      const top = work.at(-1) as (typeof work)[number];
+      const { node, reads } = top;
+      const read = reads[top.at++];
+      if (read !== undefined) {
+        if (order[read] === -1) enter(read);
+        else if (onStack[read]) low[node] = Math.min(low[node] as number, order[read] as number);
+        continue;
+      }
+      work.pop();
+      const above = work.at(-1);
+      if (above) low[above.node] = Math.min(low[above.node] as number, low[node] as number);
+      if (low[node] !== order[node]) continue;
+      const component = stack.splice(stack.lastIndexOf(node));
+      for (const member of component) onStack[member] = 0;
+      if (component.length > 1 || reads.includes(node)) found.push(...component);
+    }
+  }
+  return found;
+};

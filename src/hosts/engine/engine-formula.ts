@@ -1,0 +1,102 @@
+import { isFunction, type Token } from "@borgar/fx";
+import { tokenize } from "@borgar/fx/xlsx";
+import type { Book, SheetCell } from "./book";
+import { oneCellEdits } from "./one-cell";
+import type { Place } from "./place";
+import { parsed, visit } from "./stored-formula";
+import { isTable, tableCells } from "./table-reference";
+
+/** A formula in words the grid engine knows, or a sentence that says why there are none. */
+export type EngineFormula = { readonly formula: string } | { readonly why: string };
+
+/** What a formula may use: the engine's functions and ours, and the names of the workbook by their small letters. */
+export interface Known {
+  readonly hasFunction: (name: string) => boolean;
+  readonly names: ReadonlySet<string>;
+}
+
+/** Turns what the engine reads otherwise than a spreadsheet (table references, intersections, arrays of a fixed size) and refuses the rest. */
+export const engineFormula = (
+  cell: SheetCell & { formula: string },
+  at: Place,
+  book: Book,
+  known: Known,
+): EngineFormula => {
+  const { formula, stored } = cell;
+  let words = "";
+  const tokens = tokenize(formula);
+  const locals = localNames(tokens);
+  for (const token of tokens) {
+    const put = word(token, at, book, known, locals);
+    if ("why" in put) return put;
+    words += put.formula;
+  }
+  const plain = tokenize(words, { withLocation: true });
+  const tree = parsed(plain);
+  if (!tree) return { why: "It cannot be read as a formula." };
+  let why: string | undefined;
+  visit(tree, ({ type, ...node }) => {
+    const { operator } = node as { operator?: string };
+    if (type === "BinaryExpression" && operator === ",") why = "It joins separate ranges into one.";
+    if (type === "BinaryExpression" && operator === " ") why = "It asks for the cells that two ranges share.";
+  });
+  if (why) return { why };
+  const single = withEdits(words, oneCellEdits(tree, stored === "single"));
+  return { formula: stored === "fixed" ? fixedSize(single, cell.spill ?? { rows: 1, columns: 1 }) : single };
+};
+
+const word = (token: Token, at: Place, book: Book, known: Known, locals: ReadonlySet<string>): EngineFormula => {
+  const { type, value } = token;
+  const small = value.toLowerCase();
+  if (isFunction(token)) {
+    if (known.hasFunction(value) || locals.has(small)) return { formula: value };
+    return { why: `The function ${value} is not known here.` };
+  }
+  if (type === "context" || type === "context_quote" || (/^'?[^'!]*\[[^\]]*\]/.test(value) && /^range/.test(type)))
+    return { why: `It refers to another workbook (${value}).` };
+  if (/^range/.test(type) && /^('[^']*:[^']*'|[^'!]+:[^'!]+)!/.test(value))
+    return { why: `It takes cells of several sheets at once (${value}).` };
+  if (type === "structured" || (type === "range_named" && isTable(book, value))) {
+    const found = tableCells(value, book, at);
+    return "why" in found ? found : { formula: found.cells };
+  }
+  if (type === "range_named" && !locals.has(small) && !known.names.has(small))
+    return { why: `The name ${value} is not known here.` };
+  if (type === "unknown") return { why: `It cannot be read at "${value}".` };
+  return { formula: value };
+};
+
+/** Names that LET and LAMBDA bring in. In a formula with either every bare name before a comma may be one. */
+const localNames = (tokens: readonly Token[]): ReadonlySet<string> => {
+  const brings = tokens.some((token) => isFunction(token) && /^(LET|LAMBDA)$/i.test(token.value));
+  const names = new Set<string>();
+  if (!brings) return names;
+  tokens.forEach(({ type, value }, place) => {
+    const next = tokens.slice(place + 1).find((token) => token.type !== "whitespace" && token.type !== "newline");
+    if (type === "range_named" && next?.value === ",") names.add(value.toLowerCase());
+  });
+  return names;
+};
+
+/** Text to put at a place of a formula, instead of the next `drop` characters. */
+export interface Edit {
+  readonly at: number;
+  readonly put: string;
+  readonly drop?: number;
+}
+
+const withEdits = (text: string, edits: readonly Edit[]): string =>
+  [...edits]
+    .sort((a, b) => b.at - a.at)
+    .reduce((line, { at, put, drop = 0 }) => line.slice(0, at) + put + line.slice(at + drop), text);
+
+/** An array formula of the old kind fills its block whatever its size: a single row or column repeats, what is missing is #N/A. */
+const fixedSize = (formula: string, { rows, columns }: { rows: number; columns: number }): string => {
+  const inner = formula.slice(1);
+  if (rows === 1 && columns === 1) return `=INDEX(${inner},1,1)`;
+  const [a, h, w, i, j] = ["fixed_all", "fixed_rows", "fixed_columns", "fixed_row", "fixed_column"];
+  const pick = `INDEX(${a},IF(${h}=1,1,${i}),IF(${w}=1,1,${j}))`;
+  const inside = `AND(OR(${h}=1,${i}<=${h}),OR(${w}=1,${j}<=${w}))`;
+  const each = `LAMBDA(${i},${j},IF(${inside},${pick},NA()))`;
+  return `=LET(${a},${inner},${h},ROWS(${a}),${w},COLUMNS(${a}),MAKEARRAY(${rows},${columns},${each}))`;
+};

@@ -1,0 +1,167 @@
+import { isFunction, type Node, parse, type Token } from "@borgar/fx";
+import { tokenize } from "@borgar/fx/xlsx";
+import { NEW_EXCEL_FUNCTIONS } from "@univerjs/engine-formula";
+import type { AnyDefinition } from "../../definition/define";
+import { NAMESPACE, sheetFunction } from "./functions";
+
+// How .xlsx files write formulas, [MS-XLSX] section 2.2.2 and what public reports of real saves show: functions younger than the format
+// wear _xlfn. (FILTER and SORT also _xlws.), the names of LET and LAMBDA _xlpm., an add-in's functions _xldudf_ with every dot an
+// underscore; F2# is ANCHORARRAY(F2), @F2:F9 is SINGLE(F2:F9). A bare add-in name in a file is never bound by Excel.
+
+const ADD_IN = "_xldudf_";
+
+/** Our functions' names between the two spellings. No name holds an underscore, so the way back is without doubt. */
+export class Spelling {
+  readonly #typed = new Map<string, string>();
+  readonly #stored = new Map<string, string>();
+
+  constructor(catalogue: readonly AnyDefinition[]) {
+    for (const definition of catalogue) {
+      const typed = sheetFunction(definition);
+      const stored = `${ADD_IN}${typed.replaceAll(".", "_")}`;
+      this.#typed.set(stored.toUpperCase(), typed).set(typed, typed);
+      this.#stored.set(typed, stored);
+    }
+  }
+
+  /** "BIMETAL.TRIP.RANGE" for either spelling in any case; undefined for a function that is not ours. */
+  typed = (name: string): string | undefined => this.#typed.get(name.toUpperCase());
+  stored = (name: string): string | undefined => this.#stored.get(name.toUpperCase());
+
+  /** Whether a formula calls one of our functions, in either spelling, or one that wears our namespace. */
+  isOurs = (formula: string): boolean => this.calls(formula).length > 0;
+
+  /** Our functions in a formula, as they are typed, also those of the namespace that the catalogue does not know. */
+  calls = (formula: string): string[] =>
+    mayBeOurs.test(formula)
+      ? tokenize(formula).flatMap((token) => {
+          if (!isFunction(token)) return [];
+          const name = bare(token.value);
+          return this.typed(name) ?? (mayBeOurs.test(name) ? [name] : []);
+        })
+      : [];
+}
+
+const mayBeOurs = new RegExp(`${NAMESPACE}[._]`, "i");
+const youngPrefix = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i;
+const bare = (name: string): string => name.replace(youngPrefix, "");
+
+/** A formula of a file as it is typed, with "=". */
+export const typedFormula = (stored: string, spelling: Spelling): string => {
+  const formula = `=${stored}`;
+  if (!/_xl|\bbimetal/i.test(formula)) return formula;
+  const words: Word[] = [];
+  for (const token of tokenize(formula)) {
+    let { value } = token;
+    if (isFunction(token) || token.type === "range_named") value = bare(value);
+    if (isFunction(token)) {
+      value = spelling.typed(value) ?? value;
+      // A file moved between machines may name a workbook before an add-in's function: "[2]!_xldudf_…", "Other.xla!_xldudf_…".
+      if (token.value.toLowerCase().startsWith(ADD_IN) && words.at(-1)?.value === "!") words.splice(-2);
+    }
+    words.push({ type: token.type, value });
+  }
+  return withOperators(words);
+};
+
+interface Word {
+  readonly type: string;
+  readonly value: string;
+}
+
+/** ANCHORARRAY(F2) → F2#, SINGLE(F2:F9) → @F2:F9. */
+const withOperators = (words: readonly Word[]): string => {
+  const out: string[] = [];
+  for (let i = 0; i < words.length; i++) {
+    const word = words[i] as Word;
+    const name = word.type === "func" ? word.value.toUpperCase() : "";
+    const inner = words[i + 2];
+    const simple =
+      words[i + 1]?.value === "(" && words[i + 3]?.value === ")" && inner && /^(range|structured)/.test(inner.type);
+    if (simple && name === "ANCHORARRAY") out.push(`${inner.value}#`);
+    else if (simple && name === "SINGLE") out.push(`@${inner.value}`);
+    else {
+      out.push(word.value);
+      continue;
+    }
+    i += 3;
+  }
+  return out.join("");
+};
+
+/** A typed formula as files write it, without "=". */
+export const storedFormula = (typed: string, spelling: Spelling): string => {
+  const tokens = tokenize(typed, { withLocation: true });
+  const edits: Edit[] = [];
+  const locals = localNames(tokens);
+  for (const token of tokens) {
+    const [from = 0, to = 0] = token.loc ?? [];
+    if (isFunction(token)) {
+      const own = spelling.stored(token.value);
+      const young = youngSpelling(token.value.toUpperCase());
+      if (own ?? young) edits.push({ from, to, text: own ?? young ?? "" });
+      else if (locals.has(token.value.toLowerCase())) edits.push({ from, to, text: `_xlpm.${token.value}` });
+    } else if (token.type === "range_named" && locals.has(token.value.toLowerCase()))
+      edits.push({ from, to, text: `_xlpm.${token.value}` });
+  }
+  edits.push(...operatorEdits(tokens));
+  let text = typed;
+  // From the end, so that places before an edit stay true; of two at one place the later opens first.
+  for (const { from, to, text: put } of edits.sort((a, b) => b.from - a.from || b.to - a.to))
+    text = text.slice(0, from) + put + text.slice(to);
+  return text.replace(/^=/, "");
+};
+
+interface Edit {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+}
+
+const alsoYoung = ["AGGREGATE", "CONCAT", "LAMBDA", "LET", "ANCHORARRAY", "SINGLE", "SCAN", "ISOMITTED", "TRIMRANGE"];
+const youngSpelling = (name: string): string | undefined => {
+  if (name === "FILTER" || name === "SORT") return `_xlfn._xlws.${name}`;
+  return NEW_EXCEL_FUNCTIONS.has(name as never) || alsoYoung.includes(name) ? `_xlfn.${name}` : undefined;
+};
+
+/** The names that LET and LAMBDA bring into a formula, in small letters. */
+const localNames = (tokens: readonly Token[]): ReadonlySet<string> => {
+  const names = new Set<string>();
+  visit(parsed(tokens), (node) => {
+    const { type, id, params } = node as Node & { id?: { name: string }; params?: { name: string }[] };
+    if (type === "LetDeclarator" && id) names.add(id.name.toLowerCase());
+    if (type === "LambdaExpression") for (const parameter of params ?? []) names.add(parameter.name.toLowerCase());
+  });
+  return names;
+};
+
+const operatorEdits = (tokens: readonly Token[]): Edit[] => {
+  const edits: Edit[] = [];
+  visit(parsed(tokens), (node) => {
+    const { type, operator, arguments: operands, loc } = node as Node & { operator?: string; arguments?: Node[] };
+    const [from, to] = loc ?? [];
+    if (type !== "UnaryExpression" || from === undefined || to === undefined) return;
+    const [start = from, end = to] = operands?.[0]?.loc ?? [];
+    if (operator === "#")
+      edits.push({ from: start, to: start, text: "_xlfn.ANCHORARRAY(" }, { from: end, to, text: ")" });
+    if (operator === "@") edits.push({ from, to: start, text: "_xlfn.SINGLE(" }, { from: end, to: end, text: ")" });
+  });
+  return edits;
+};
+
+/** The tree of a formula; undefined when it cannot be read as one. */
+export const parsed = (tokens: readonly Token[]): Node | undefined => {
+  try {
+    return parse([...tokens]);
+  } catch {
+    return undefined;
+  }
+};
+
+export const visit = (node: unknown, see: (node: Node) => void): void => {
+  if (Array.isArray(node)) for (const child of node) visit(child, see);
+  else if (node && typeof node === "object" && "type" in node) {
+    see(node as Node);
+    for (const [key, child] of Object.entries(node)) if (key !== "loc" && typeof child === "object") visit(child, see);
+  }
+};
