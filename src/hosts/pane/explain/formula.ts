@@ -65,12 +65,19 @@ const writtenIn = (node: CallExpression, formula: string): Written[] =>
     const text = textOf(argument, formula);
     const value = literalIn(argument);
     if (value !== undefined) return { as: "typed", text, value };
-    return argument.type === "ReferenceIdentifier" ? { as: "reference", text } : { as: "calculation", text };
+    return isReference(argument) ? { as: "reference", text } : { as: "calculation", text };
   });
 
+/** "B2:B20", "Rating", "Trials[current]", and the whole of an answer: "F2#". */
+const isReference = (node: AstExpression): boolean =>
+  node.type === "ReferenceIdentifier" ||
+  (node.type === "UnaryExpression" && node.operator === "#" && node.arguments[0]?.type === "ReferenceIdentifier");
+
 const textOf = (node: AstExpression, formula: string): string => {
-  const [from, to] = node.loc ?? [0, 0];
-  return formula.slice(from, to);
+  // The parser's place of "F2#" is that of "#" alone: take in the operand.
+  const operand = node.type === "UnaryExpression" ? node.arguments[0]?.loc : undefined;
+  const [from = 0, to = 0] = node.loc ?? [];
+  return formula.slice(Math.min(from, operand?.[0] ?? from), to);
 };
 
 const childrenOf = (node: AstExpression): readonly (AstExpression | null)[] => {

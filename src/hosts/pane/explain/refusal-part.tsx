@@ -6,17 +6,19 @@ import { tied } from "./tied";
 
 /** A refusal: what is wrong, in which argument, and what that argument would take. */
 export const RefusalPart = ({ call, refusal: { code, sentence } }: Props) => {
-  const about = argumentOf(call, sentence);
+  // A question that the sources do not answer was asked with arguments that are taken.
+  const about = code === "#VALUE!" ? argumentOf(call, sentence) : undefined;
   return (
     <section class="pane-part pane-refusal" aria-label="Refusal">
       <h3 class="pane-heading">
-        <span class="pane-code">{code}</span>
+        <span class="pane-code">{code}</span>{" "}
         {code === "#N/A" ? "A fair question that the sources do not answer" : "This cannot be taken"}
       </h3>
       <p class="pane-answer-words">{tied(sentence)}</p>
       {about && (
         <p class="pane-would">
-          <strong>{about.name}</strong> is {about.parameter.meaning}. It takes {wanted(about.parameter)}.
+          <strong>{about.name}</strong> is {about.parameter.meaning.replace(/\.$/, "")}. It takes{" "}
+          {wanted(about.parameter)}.
         </p>
       )}
     </section>

@@ -1,0 +1,27 @@
+import type { LogTable } from "./log-table";
+
+const widest = 34;
+
+/** A table in lines of plain text, its refusals below it. */
+export const printTable = ({ headings, rows, isNumeric, refusals }: LogTable): string => {
+  const all = [headings, ...rows].map((row) => row.map(shortened));
+  const widths = headings.map((_, column) => Math.max(...all.map((row) => lengthOf(row[column] ?? ""))));
+  const line = (row: readonly string[]) =>
+    row
+      .map((text, column) => {
+        const gap = " ".repeat((widths[column] ?? 0) - lengthOf(text));
+        return isNumeric[column] ? gap + text : text + gap;
+      })
+      .join("  ")
+      .trimEnd();
+  const [head = [], ...body] = all;
+  const rule = widths.map((width) => "─".repeat(width)).join("  ");
+  return [line(head), rule, ...body.map(line), ...(refusals.length > 0 ? ["", ...refusals] : [])].join("\n");
+};
+
+const shortened = (text: string): string => {
+  const plain = text.replace(/\s+/g, " ");
+  return lengthOf(plain) > widest ? `${[...plain].slice(0, widest - 1).join("")}…` : plain;
+};
+
+const lengthOf = (text: string): number => [...text].length;

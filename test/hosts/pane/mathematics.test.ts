@@ -1,0 +1,46 @@
+import katex from "katex";
+import type { Argument } from "../../../src/definition/cells";
+import { explained } from "../../../src/definition/explained";
+import { catalogue } from "../../../src/functions";
+import { piecesOf } from "../../../src/hosts/pane/explain/pieces";
+
+describe("a line of mathematics in pieces that can wrap", () => {
+  test("it is cut before each relation outside brackets", () => {
+    expect(piecesOf(String.raw`P = I\,\Delta V = 20 \cdot 0.16 = 3.2\ \mathrm{W}`)).toEqual([
+      "P",
+      String.raw`= I\,\Delta V`,
+      String.raw`= 20 \cdot 0.16`,
+      String.raw`= 3.2\ \mathrm{W}`,
+    ]);
+  });
+
+  test("brackets, fractions, \\left with an empty \\right and environments stay whole", () => {
+    const whole = String.raw`\sum_{i=1}^{n}\left.\frac{a=b}{c}\right| (x<y) \begin{aligned}a&=b\\c&=d\end{aligned}`;
+    expect(piecesOf(whole)).toEqual([whole]);
+  });
+
+  test("a relation at the start makes no empty piece, wide spaces are left out", () => {
+    expect(piecesOf(String.raw`= 2 \qquad m \le 3`)).toEqual(["= 2", "m", String.raw`\le 3`]);
+  });
+});
+
+const lines = catalogue.flatMap((definition) =>
+  definition.examples.flatMap(({ cells }, i) =>
+    explained(
+      definition,
+      cells.map((cell): Argument => (cell === null ? undefined : cell)),
+    ).steps.flatMap(({ tex }) => (tex ? [[`${definition.name}, example ${i + 1}`, tex] as const] : [])),
+  ),
+);
+
+test("the functions' examples have mathematics to typeset", () => {
+  expect(lines.length).toBeGreaterThan(20);
+});
+
+test.each(lines)("the mathematics of %s is typeset without inline styles or scripts: %s", (_, tex) => {
+  for (const piece of piecesOf(tex)) {
+    const html = katex.renderToString(piece, { output: "mathml", throwOnError: true, strict: "ignore", trust: false });
+    expect(html).toContain("<math");
+    expect(html).not.toMatch(/\sstyle=|<script|\son\w+=|<style/);
+  }
+});

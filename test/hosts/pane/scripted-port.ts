@@ -1,0 +1,33 @@
+import type { Argument, Cell, Range } from "../../../src/definition/cells";
+import type { Port, Selection } from "../../../src/hosts/pane/port";
+
+/** A host whose cells and memory are given beforehand. */
+export const scriptedPort = ({
+  values = {},
+  remembered,
+}: {
+  /** By reference as a formula writes it. */
+  values?: Readonly<Record<string, Range>>;
+  remembered?: { readonly cell: string; readonly args: readonly Argument[] };
+}): Port => ({
+  onSelection: () => () => {},
+  onCalculated: () => () => {},
+  valuesAt: async (reference) => {
+    const range = values[reference];
+    if (!range) throw new Error(`${reference} is no range here.`);
+    return range;
+  },
+  lastCallAt: (address, definition) =>
+    remembered && address === remembered.cell ? { definition, args: remembered.args } : undefined,
+  insertFormula: async () => {},
+  recalculate: async () => {},
+  goTo: async () => {},
+});
+
+/** A selected cell of a sheet called Log. */
+export const selected = (formula: string, more: Partial<Selection> = {}): Selection => ({
+  address: "Log!F2",
+  value: null as Cell,
+  formula,
+  ...more,
+});

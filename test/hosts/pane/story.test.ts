@@ -1,0 +1,94 @@
+import { catalogue } from "../../../src/functions";
+import type { ResolvedCall } from "../../../src/hosts/pane/explain/resolved";
+import { storyOf } from "../../../src/hosts/pane/explain/story";
+import { told } from "../../../src/hosts/pane/explain/told";
+import type { Port, Selection } from "../../../src/hosts/pane/port";
+import { scriptedPort, selected } from "./scripted-port";
+
+const callsAt = async (selection: Selection, port: Port): Promise<readonly ResolvedCall[]> => {
+  const story = await storyOf(selection, port, catalogue);
+  if (story.tells !== "calls") throw new Error(`calls are wanted, not: ${story.tells}`);
+  return story.calls;
+};
+
+const onlyCall = async (selection: Selection, port: Port) => (await callsAt(selection, port))[0] as ResolvedCall;
+
+const heat = "=BIMETAL.CONTACT.WATTS(B2,0.16)";
+
+describe("what an argument was", () => {
+  test("what the last calculation was given comes before what the cells hold now", async () => {
+    const port = scriptedPort({ values: { B2: [[99]] }, remembered: { cell: "Log!F2", args: [20, 0.16] } });
+    expect((await onlyCall(selected(heat), port)).args).toEqual([20, 0.16]);
+  });
+
+  test("a memory of another formula in this cell is left aside", async () => {
+    const port = scriptedPort({ values: { B2: [[20]] }, remembered: { cell: "Log!F2", args: [20, 0.2] } });
+    expect((await onlyCall(selected(heat), port)).args).toEqual([20, 0.16]);
+  });
+
+  test("of a function that stands twice in a formula memory holds one call, so the formula is read", async () => {
+    const port = scriptedPort({ values: { B2: [[10]] }, remembered: { cell: "Log!F2", args: [20, 0.16] } });
+    const calls = await callsAt(selected(`${heat}+BIMETAL.CONTACT.WATTS(20,0.16)`), port);
+    expect(calls.map(({ args }) => args)).toEqual([
+      [10, 0.16],
+      [20, 0.16],
+    ]);
+  });
+
+  test("a calculation that nobody remembers is named as one, and nothing is made up", async () => {
+    const call = await onlyCall(selected("=BIMETAL.CONTACT.WATTS(B2*2,0.16)"), scriptedPort({}));
+    const { inputs, results, steps, refusal, cautions } = told(call, 0);
+    expect(inputs[0]?.shown).toBe("a calculation: put it in a cell of its own to see it");
+    expect([results, steps, refusal]).toEqual([[], [], undefined]);
+    expect(cautions.length).toBeGreaterThan(0);
+  });
+
+  test("a name that the host cannot follow is such a calculation too", async () => {
+    const call = await onlyCall(selected("=BIMETAL.CONTACT.WATTS(Load,0.16)"), scriptedPort({}));
+    expect(call.origins[0]?.unknown).toMatch(/^a calculation/);
+  });
+
+  test("a remembered calculation has its value", async () => {
+    const port = scriptedPort({ remembered: { cell: "Log!F2", args: [40, 0.1] } });
+    const call = await onlyCall(selected("=BIMETAL.CONTACT.WATTS(B2*2,0.1)"), port);
+    // 40 A × 0.1 V, by hand.
+    expect(told(call, 0).results[0]?.shown).toBe("4 W");
+  });
+});
+
+describe("which row a cell shows", () => {
+  const spilled = (row: number, column: number) => ({ spill: { anchor: "Log!F2", row, column } });
+  const values = { "B2:B4": [[10], [20], ["x"]], "B2:D2": [[10, 20, 30]] };
+
+  test("inside a spill that of the cell; memory is asked for the first cell of the answer", async () => {
+    const port = scriptedPort({ remembered: { cell: "Log!F2", args: [values["B2:B4"], 0.1] } });
+    const selection = selected("=BIMETAL.CONTACT.WATTS(B2:B4,0.1)", { address: "Log!F3", ...spilled(1, 0) });
+    const call = await onlyCall(selection, port);
+    expect([call.row, call.column]).toEqual([1, 0]);
+    // 20 A × 0.1 V, by hand.
+    expect(told(call, call.row).results[0]?.shown).toBe("2 W");
+  });
+
+  test("a refused row is told with its refusal, its neighbours are not", async () => {
+    const selection = selected("=BIMETAL.CONTACT.WATTS(B2:B4,0.1)", spilled(2, 0));
+    const call = await onlyCall(selection, scriptedPort({ values }));
+    expect(told(call, 2).refusal?.code).toBe("#VALUE!");
+    expect(told(call, 1).refusal).toBeUndefined();
+  });
+
+  test("ranges that lie across give a column for each of their cells", async () => {
+    const selection = selected('=BIMETAL.TRIP.RANGE(B2:D2,20,"C")', spilled(1, 2));
+    const call = await onlyCall(selection, scriptedPort({ values }));
+    expect([call.row, call.column]).toEqual([2, 1]);
+  });
+
+  test("a call inside another formula begins with its first row", async () => {
+    const selection = selected("=SUM(BIMETAL.CONTACT.WATTS(B2:B4,0.1))", {});
+    expect((await onlyCall(selection, scriptedPort({ values }))).row).toBe(0);
+  });
+});
+
+test("no cell, and a cell without our functions, are told apart", async () => {
+  expect((await storyOf(undefined, scriptedPort({}), catalogue)).tells).toBe("nothing selected");
+  expect((await storyOf(selected("=SUM(A1)"), scriptedPort({}), catalogue)).tells).toBe("ordinary cell");
+});
