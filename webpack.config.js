@@ -113,15 +113,15 @@ function toastStyles() {
   return JSON.parse(call[1]);
 }
 
-/** What ThemeSwitcherService of @univerjs/ui writes for the default theme: one custom property a line. */
+/** What ThemeSwitcherService of @univerjs/ui writes for the page's theme: one custom property a line. */
 function themeStyles() {
-  const core = require.resolve("@univerjs/core", { paths: [root] });
-  const { defaultTheme } = require(require.resolve("@univerjs/themes", { paths: [core] }));
+  const { defaultTheme } = require("@univerjs/themes");
+  const own = JSON.parse(readFileSync(join(root, "src/hosts/workbench/page/theme.json"), "utf8"));
   const properties = (value, name) =>
     typeof value === "object" && value !== null
       ? Object.entries(value).flatMap(([key, inner]) => properties(inner, `${name}-${key}`))
       : [`${name}: ${value};`];
-  return `:root {\n${properties(defaultTheme, "--univer").join("\n")}\n}`;
+  return `:root {\n${properties({ ...defaultTheme, ...own }, "--univer").join("\n")}\n}`;
 }
 
 function httpsOrigin(text) {

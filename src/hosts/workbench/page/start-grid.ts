@@ -10,6 +10,7 @@ import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
 import { CellAlertManagerService, UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import { defaultTheme } from "@univerjs/themes";
 import { UniverUIPlugin } from "@univerjs/ui";
 import "@univerjs/engine-formula/facade";
 import "@univerjs/ui/facade";
@@ -30,6 +31,7 @@ import { type Defect, descriptionsFor, functionsFor } from "../../engine/functio
 import { curedFunctions, prepareEngine } from "../../engine/univer-internals";
 import { words } from "./locale";
 import { alertsBut, type NotePlace } from "./quiet-alerts";
+import ownTheme from "./theme.json";
 
 /** The grid engine with its user interface, without the engine's own ribbon, formula bar and footer. */
 export interface Grid {
@@ -49,6 +51,7 @@ export const startGrid = (
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: words },
     logLevel: LogLevel.SILENT,
+    theme: { ...defaultTheme, ...ownTheme },
   });
   const own = functionsFor(catalogue, memory, onDefect);
   univer.registerPlugin(UniverRenderEnginePlugin);
