@@ -104,7 +104,9 @@ describe.each(catalogue.map((definition) => [definition.name, definition] as con
         for (const value of values)
           expect({
             axis: axis.quantity,
-            ok: value >= axis.from * (axis.from > 0 ? 0.999999 : 1) - 1e-9 && value <= axis.to * 1.000001 + 1e-9,
+            ok:
+              value >= axis.from - 1e-6 * Math.abs(axis.from) - 1e-9 &&
+              value <= axis.to + 1e-6 * Math.abs(axis.to) + 1e-9,
             value,
           }).toMatchObject({ ok: true });
     }

@@ -8,6 +8,7 @@ import contactWatts from "./contact.watts";
 import enclosureArea from "./enclosure.area";
 import enclosureDissipates from "./enclosure.dissipates";
 import enclosureDiversity from "./enclosure.diversity";
+import enclosurePanel from "./enclosure.panel";
 import enclosureRise from "./enclosure.rise";
 import enclosureTotal from "./enclosure.total";
 import enclosureWatts from "./enclosure.watts";
@@ -19,20 +20,40 @@ import inrushMargin from "./inrush.margin";
 import inrushMotor from "./inrush.motor";
 import inrushPeak from "./inrush.peak";
 import inrushTransformer from "./inrush.transformer";
+import meterConforms from "./meter.conforms";
+import meterError from "./meter.error";
+import meterOhms from "./meter.ohms";
+import meterRepeats from "./meter.repeats";
+import meterTurns from "./meter.turns";
+import meterWatts from "./meter.watts";
 import thermalProfile from "./thermal.profile";
 import thermalRamp from "./thermal.ramp";
 import thermalRest from "./thermal.rest";
 import thermalState from "./thermal.state";
 import thermalTime from "./thermal.time";
 import tripCharacteristics from "./trip.characteristics";
+import tripCurrent from "./trip.current";
+import tripCurve from "./trip.curve";
+import tripFieldlimit from "./trip.fieldlimit";
+import tripMagnetic from "./trip.magnetic";
+import tripRamp from "./trip.ramp";
 import tripRange from "./trip.range";
 import tripRegion from "./trip.region";
+import tripRerated from "./trip.rerated";
+import tripStandard from "./trip.standard";
 import tripVerdict from "./trip.verdict";
 
 const rooms: readonly AnyDefinition[] = [
   tripRange,
   tripRegion,
+  tripCurrent,
+  tripMagnetic,
   tripVerdict,
+  tripRamp,
+  tripCurve,
+  tripFieldlimit,
+  tripRerated,
+  tripStandard,
   tripCharacteristics,
   thermalTime,
   thermalState,
@@ -57,7 +78,14 @@ const rooms: readonly AnyDefinition[] = [
   enclosureRise,
   enclosureDissipates,
   enclosureDiversity,
+  enclosurePanel,
   enclosureWire,
+  meterError,
+  meterRepeats,
+  meterWatts,
+  meterOhms,
+  meterConforms,
+  meterTurns,
 ];
 
 /** Every sheet function, room by room, in the order a person meets them; EXPLAIN, which explains the others, last. */

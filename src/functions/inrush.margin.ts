@@ -7,11 +7,11 @@ import { firstPeakFactor } from "../inrush/first-peak";
 import { type Margin, startMargin } from "../inrush/margin";
 import { say, sayNumber } from "../metrology/say";
 import { injectionCaution, magneticCaution, polesCaution, rideThroughCaution } from "./accounts/cautions";
-import { bandPlot } from "./accounts/trip-band";
 import { rangeCautions, rangeSources, rangeSteps } from "./accounts/trip-range";
 import { documents } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf, conditions, rating } from "./arguments/conditions";
+import { bandPlot } from "./pictures/trip-band";
 
 const parameters = {
   startCurrent: quantity("A", "the current while the motor starts, r.m.s., measured or from its locked-rotor table"),

@@ -2,11 +2,11 @@ import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { say } from "../metrology/say";
 import { injectionCaution, magneticCaution, polesCaution } from "./accounts/cautions";
-import { bandPlot } from "./accounts/trip-band";
 import { longestAnswer, rangeCautions, rangeSources, rangeSteps, shortestAnswer } from "./accounts/trip-range";
 import { documents } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf, conditions, rating } from "./arguments/conditions";
+import { bandPlot } from "./pictures/trip-band";
 
 export default define({
   name: "TRIP.RANGE",

@@ -3,11 +3,11 @@ import { quantity } from "../definition/parameter";
 import { say } from "../metrology/say";
 import { region } from "../trip/region";
 import { injectionCaution, magneticCaution, polesCaution } from "./accounts/cautions";
-import { bandPlot } from "./accounts/trip-band";
 import { rangeCautions, rangeSources, rangeSteps } from "./accounts/trip-range";
 import { documents } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf, conditions, rating } from "./arguments/conditions";
+import { bandPlot } from "./pictures/trip-band";
 
 export default define({
   name: "TRIP.REGION",

@@ -6,11 +6,11 @@ import { optional, quantity, word } from "../definition/parameter";
 import { say } from "../metrology/say";
 import { type Trial, verdict } from "../trip/verdict";
 import { injectionCaution, magneticCaution, polesCaution, verdictCaution } from "./accounts/cautions";
-import { bandPlot } from "./accounts/trip-band";
 import { rangeCautions, rangeSources, rangeSteps } from "./accounts/trip-range";
 import { documents } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf, conditions, rating } from "./arguments/conditions";
+import { bandPlot } from "./pictures/trip-band";
 
 const parameters = {
   current: quantity("A", "the test current, r.m.s."),

@@ -8,15 +8,16 @@ export interface Ramp {
   readonly from: number;
 }
 
-/** Heat, A², of a strip that started cold, `seconds` into a ramp. */
-export const heatInRamp = (timeConstant: number, { rate, from }: Ramp, seconds: number): number =>
-  heatWithin(timeConstant, { seconds, from, to: from + rate * seconds }, 0, seconds);
+/** Heat, A², of a strip `seconds` into a ramp; it started with `heat`, left out: cold. */
+export const heatInRamp = (timeConstant: number, { rate, from }: Ramp, seconds: number, heat = 0): number =>
+  heatWithin(timeConstant, { seconds, from, to: from + rate * seconds }, heat, seconds);
 
-/** When, s, and at which current, A, a cold body trips on a ramp. It always does: the current goes on rising. */
-export const rampTrip = (body: Body, ramp: Ramp): { seconds: number; current: number } => {
+/** When, s, and at which current, A, a body trips on a ramp. It always does: the current goes on rising. */
+export const rampTrip = (body: Body, ramp: Ramp, heat = 0): { seconds: number; current: number } => {
   const trip = body.pickup ** 2;
-  const misses = (t: number): number => heatInRamp(body.timeConstant, ramp, t) - trip;
-  // Cold under a rising current the heat only rises, so there is one crossing.
+  if (heat >= trip) return { seconds: 0, current: ramp.from };
+  const misses = (t: number): number => heatInRamp(body.timeConstant, ramp, t, heat) - trip;
+  // Under a rising current the heat falls at most once before it rises for good, so there is one crossing.
   let late = Math.max(0, (body.pickup - ramp.from) / ramp.rate) + body.timeConstant;
   while (misses(late) < 0) late *= 2;
   const seconds = root(misses, 0, late);

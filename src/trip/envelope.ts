@@ -22,9 +22,15 @@ export interface Extreme {
 export interface Envelope {
   shortest(square: number, start: number): Extreme;
   longest(square: number, start: number): Extreme;
+  /** The body with the least of a measure that falls with a quicker strip, and with the most of one that rises with a slower strip. */
+  least(measure: Measure): number;
+  most(measure: Measure): number;
   /** The slowest admissible time constant, s: how long a breaker may take to cool. */
   readonly slowestTimeConstant: number;
 }
+
+/** What a body of this pickup (multiple) and time constant, s, does in some test; rises with both. */
+export type Measure = (pickup: number, timeConstant: number) => number;
 
 /** Below e^−700 a double holds no digits; a time constant bounded there has long met its limit. */
 const lowest = -700;
@@ -75,7 +81,12 @@ export const envelopeOf = ({ holdMultiple, hold, trips }: Requirements): Envelop
     return candidates.reduce((most, body) => (body.seconds > most.seconds ? body : most));
   };
 
-  return { shortest, longest, slowestTimeConstant: slowest(governing(widest), top, top - bottom) };
+  const least = (measure: Measure): number =>
+    -peak((u) => -measure(pickupAt(top, u), quickest(Math.exp(u))), [{ from: closest, to: widest }]);
+  const most = (measure: Measure): number =>
+    peak((u) => measure(pickupAt(top, u), slowest(governing(u), top, Math.exp(u))), stretches);
+
+  return { shortest, longest, least, most, slowestTimeConstant: slowest(governing(widest), top, top - bottom) };
 };
 
 /** The stretches of u in which one trip point governs, from the closest gap to the widest. */
@@ -104,10 +115,32 @@ const stretchesOf = (governing: (u: number) => TripPoint, top: number, from: num
   return stretches;
 };
 
+const pickupAt = (top: number, u: number): number => Math.sqrt(top - Math.exp(u));
+
+const scan = 48;
+
+/** The most of f over some stretches: a scan finds the place, golden section the top. */
+const peak = (f: (u: number) => number, stretches: readonly { from: number; to: number }[]): number => {
+  let most = -Infinity;
+  for (const { from, to } of stretches) {
+    const at = (i: number): number => from + ((to - from) * i) / scan;
+    const values = Array.from({ length: scan + 1 }, (_, i) => f(at(i)));
+    const best = values.indexOf(Math.max(...values));
+    let [low, high] = [at(Math.max(0, best - 1)), at(Math.min(scan, best + 1))];
+    for (let i = 0; i < 60; i++) {
+      const step = ((Math.sqrt(5) - 1) / 2) * (high - low);
+      if (f(high - step) > f(low + step)) high = low + step;
+      else low = high - step;
+    }
+    most = Math.max(most, values[best] as number, f((low + high) / 2));
+  }
+  return most;
+};
+
 /** A body and its time at the asked current. A pickup at or above the multiple never trips; a start at or above the pickup trips at once. */
 const bodyAt = (u: number, timeConstant: number, square: number, start: number, top: number): Extreme => {
   const gap = Math.exp(u);
-  const pickup = Math.sqrt(top - gap);
+  const pickup = pickupAt(top, u);
   if (square - top + gap <= 0) return { seconds: Infinity, pickup, timeConstant };
   return { seconds: Math.max(0, timeConstant * timeConstants(square, start, top, gap)), pickup, timeConstant };
 };

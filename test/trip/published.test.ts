@@ -1,5 +1,6 @@
 import { iec60898, preferredRatings } from "../../src/trip/iec60898";
 import { iec60947 } from "../../src/trip/iec60947";
+import { fieldLimit } from "../../src/trip/neta";
 import { limits200Percent, ul489 } from "../../src/trip/ul489";
 
 // The second reader's copy of the published tables, typed apart from src. A difference means that one of the two readers slipped.
@@ -94,4 +95,36 @@ test("UL 489, 135 % at 25 °C: 1 h up to 50 A, 2 h above; 100 % at 40 °C; setti
 test("a rating between two printed rows takes the next row once the lower one has ended", () => {
   expect(ul489.classOf(30).name).toBe("up to 30 A");
   expect(ul489.classOf(30.5).name).toBe("above 30 A up to 50 A");
+});
+
+test("NETA table 100.7, 300 %: seconds by rating, up to 250 V and 251 to 600 V (from memory)", () => {
+  const typed: [number, number | undefined, number][] = [
+    [30, 50, 70],
+    [50, 80, 100],
+    [100, 140, 160],
+    [150, 200, 250],
+    [225, 230, 275],
+    [400, 300, 350],
+    [600, undefined, 450],
+    [800, undefined, 500],
+    [1000, undefined, 600],
+    [1200, undefined, 700],
+    [1600, undefined, 775],
+    [2000, undefined, 800],
+    [2500, undefined, 850],
+    [5000, undefined, 900],
+    [6000, undefined, 1000],
+  ];
+  for (const [rating, to250, to600] of typed) {
+    expect(fieldLimit(rating, 480)).toBe(to600);
+    if (to250 === undefined)
+      expect(() => fieldLimit(rating, 240)).toThrow("for breakers of up to 250 V table 100.7 ends at 400 A");
+    else expect(fieldLimit(rating, 240)).toBe(to250);
+  }
+  expect(fieldLimit(30.5, 240)).toBe(80);
+  expect(() => fieldLimit(5500, 480)).toThrow(
+    "rating: table 100.7 has no row between 5000 A and 6000 A, so it says nothing of 5500 A.",
+  );
+  expect(() => fieldLimit(7000, 480)).toThrow("table 100.7 ends at 6000 A");
+  expect(() => fieldLimit(30, 690)).toThrow("table 100.7 ends at 600 V");
 });

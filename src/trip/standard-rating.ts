@@ -1,0 +1,40 @@
+import { NoAnswer } from "../metrology/no-answer";
+import { sayNumber } from "../metrology/say";
+import type { Source } from "../metrology/source";
+import { preferredRatings } from "./iec60898";
+import { standardRatings, standardRatingsSource } from "./nfpa70";
+
+/** A list of ratings that are made. */
+export interface RatingList {
+  readonly name: string;
+  readonly ratings: readonly number[];
+  readonly source: Source;
+  /** A share of a continuous load that the list's code adds before a rating is chosen. */
+  readonly continuousAdds: number;
+}
+
+export const ratingLists = [
+  // 210.20(A) and 215.3: not less than the noncontinuous load plus 125 % of the continuous load.
+  { name: "NEC 240.6(A)", ratings: standardRatings, source: standardRatingsSource, continuousAdds: 0.25 },
+  {
+    name: "IEC 60898-1",
+    ratings: preferredRatings,
+    source: {
+      document: "IEC 60898-1",
+      edition: "2015 + A1:2019",
+      place: "5.3.2, preferred rated currents",
+      standing: "corroborated",
+    },
+    continuousAdds: 0,
+  },
+] as const satisfies readonly RatingList[];
+
+/** The smallest rating of the list that is at least this current, A. */
+export const nextStandard = (list: RatingList, current: number): number => {
+  const found = list.ratings.find((rating) => rating >= current * (1 - 1e-12));
+  if (found === undefined)
+    throw new NoAnswer(
+      `load: ${list.name} ends at ${list.ratings.at(-1)} A, below the ${sayNumber(current)} A that are needed.`,
+    );
+  return found;
+};
