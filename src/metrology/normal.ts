@@ -45,6 +45,7 @@ const scaledTail = (z: number): number => scaledErfc(z * Math.SQRT1_2) / 2;
 
 /** exp(−z²/2); z² is taken in two parts, or its rounding would show a hundredfold far out. */
 const bell = (z: number): number => {
+  if (Math.abs(z) > 40) return 0; // also where z is infinite
   const coarse = Math.trunc(z * 16) / 16;
   return Math.exp((-coarse * coarse) / 2) * Math.exp((-(z - coarse) * (z + coarse)) / 2);
 };

@@ -67,8 +67,12 @@ describe("CONTACT.SPREAD", () => {
   test.each<[string, Argument, string]>([
     ["one pole alone", [[50], [null]], "ohms: at least two poles are wanted, since they are compared with each other."],
     ["one cell", 50, "ohms: a range with the breaker's poles is wanted, not one cell."],
-    ["a negative reading", [[50], [-60]], "ohms, pole 2: a number above 0 Ω is wanted, not -60."],
-    ["text", [[50], ["60"]], 'ohms, pole 2: a number above 0 Ω is wanted, not the text "60".'],
+    ["a negative reading", [[50], [-60]], "ohms, pole 2: more than 0 Ω is wanted, not -60 Ω."],
+    [
+      "text",
+      [[50], ["60"]],
+      'ohms, pole 2: a number in Ω is wanted, not the text "60", which only looks like a number: type it again as one.',
+    ],
     [
       "two breakers at once",
       [

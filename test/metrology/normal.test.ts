@@ -27,6 +27,11 @@ describe("the normal distribution against 25 digits", () => {
     }
   });
 
+  test("beyond any z lies nothing or everything", () => {
+    expect([normalCdf(-Infinity), normalCdf(Infinity), lnNormalCdf(Infinity)].map((p) => p + 0)).toEqual([0, 1, 0]);
+    expect(lnNormalCdf(-Infinity)).toBe(-Infinity);
+  });
+
   test("quantile and Φ undo each other", () => {
     for (const p of [1e-300, 1e-12, 0.003, 0.2, 0.4999, 0.7, 0.99]) {
       expect(relative(normalCdf(normalQuantile(p)), p)).toBeLessThan(2e-13);

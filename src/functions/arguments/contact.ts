@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { PoleOhms } from "../../contact/spread";
 import { BadInput } from "../../definition/bad-input";
-import { type Cell, type Range, sayCell } from "../../definition/cells";
+import type { Cell, Range } from "../../definition/cells";
 import { type Parameter, quantity } from "../../definition/parameter";
 
 // A current or a drop of exactly 0 is not measured: it is a blank cell, which must not become 0 W or "within the limit".
@@ -28,12 +28,13 @@ export const roomTemperature = quantity(
   { hint: "in °C; was °F meant?" },
 );
 
+const poleResistance = quantity("Ω", "the resistance of one pole");
+
 /** A blank cell (0 on some hosts) is a pole that was not measured. */
-const readPole = (cell: Cell, at: number): number | undefined => {
-  if (cell === null || cell === "" || cell === 0) return undefined;
-  if (typeof cell === "number" && cell > 0) return cell;
-  throw new BadInput(`ohms, pole ${at + 1}: a number above 0 Ω is wanted, not ${sayCell(cell)}.`);
-};
+const readPole = (cell: Cell, at: number): number | undefined =>
+  cell === null || cell === "" || cell === 0
+    ? undefined
+    : (poleResistance.read(cell, `ohms, pole ${at + 1}`) as number);
 
 /** The poles of one breaker, taken together: one column or one row. */
 export const poles: Parameter<PoleOhms> = {
