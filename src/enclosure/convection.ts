@@ -22,7 +22,8 @@ const gravity = 9.80665;
 
 /** Rayleigh number: how strongly warm air drives itself along a plate of `length` (m) that is `difference` (K) off the air. */
 export const rayleigh = (air: Air, { difference, length }: { difference: number; length: number }): number =>
-  (gravity * air.expansion * Math.abs(difference) * length ** 3 * air.prandtl) / air.viscosity ** 2;
+  (gravity * air.expansion * Math.abs(difference) * length * length * length * air.prandtl) /
+  (air.viscosity * air.viscosity);
 
 /**
  * Nusselt number of a plate in still air.
@@ -30,9 +31,10 @@ export const rayleigh = (air: Air, { difference, length }: { difference: number;
  * step of 6 % and some heats without an answer. Below Ra = 1e4 (small boxes, small rises) the quarter-power law goes on.
  */
 export const nusselt = (facing: Facing, ra: number, prandtl: number): number => {
-  if (facing === "hot down") return 0.27 * ra ** 0.25;
-  if (facing === "hot up") return Math.max(0.54 * ra ** 0.25, 0.15 * Math.cbrt(ra));
-  return (0.825 + (0.387 * ra ** (1 / 6)) / (1 + (0.492 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2;
+  if (facing === "hot down") return 0.27 * Math.sqrt(Math.sqrt(ra));
+  if (facing === "hot up") return Math.max(0.54 * Math.sqrt(Math.sqrt(ra)), 0.15 * Math.cbrt(ra));
+  const rootNusselt = 0.825 + (0.387 * Math.sqrt(Math.cbrt(ra))) / (1 + (0.492 / prandtl) ** (9 / 16)) ** (8 / 27);
+  return rootNusselt * rootNusselt;
 };
 
 /** A plate and the air before it, °C; `length` is the height of an upright plate, area ÷ perimeter of a level one, m. */
