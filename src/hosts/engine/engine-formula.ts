@@ -1,6 +1,7 @@
 import { isFunction, type Token } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import type { Book, SheetCell } from "./book";
+import { literalEdits, numberLiteral } from "./literal-edits";
 import { oneCellEdits } from "./one-cell";
 import type { Place } from "./place";
 import { parsed, visit } from "./stored-formula";
@@ -41,7 +42,7 @@ export const engineFormula = (
     if (type === "BinaryExpression" && operator === " ") why = "It asks for the cells that two ranges share.";
   });
   if (why) return { why };
-  const single = withEdits(words, oneCellEdits(tree, stored === "single"));
+  const single = withEdits(words, [...oneCellEdits(tree, stored === "single"), ...literalEdits(tree, words)]);
   return { formula: stored === "fixed" ? fixedSize(single, cell.spill ?? { rows: 1, columns: 1 }) : single };
 };
 
@@ -62,6 +63,7 @@ const word = (token: Token, at: Place, book: Book, known: Known, locals: Readonl
   }
   if (type === "range_named" && !locals.has(small) && !known.names.has(small))
     return { why: `The name ${value} is not known here.` };
+  if (type === "number") return { formula: numberLiteral(value) };
   if (type === "unknown") return { why: `It cannot be read at "${value}".` };
   return { formula: value };
 };

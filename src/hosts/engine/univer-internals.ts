@@ -1,6 +1,7 @@
 import { CellValueType, type Univer } from "@univerjs/core";
 import {
   ALL_IMPLEMENTED_FUNCTIONS_SET,
+  type ArrayValueObject,
   BaseFunction,
   BaseReferenceObject,
   type BaseValueObject,
@@ -9,9 +10,11 @@ import {
   ErrorValueObject,
   FormulaDataModel,
   functionLookup,
+  functionText,
   LexerNode,
   PrefixNodeFactory,
   RangeReferenceObject,
+  StringValueObject,
   SuffixNodeFactory,
 } from "@univerjs/engine-formula";
 import { installCellIndex } from "./cell-index";
@@ -143,6 +146,23 @@ class Sort extends (engineSort ?? BaseFunction) {
   }
 }
 
+/** A number within a text has 15 digits in a spreadsheet; the engine writes out all that the double has. */
+const joinsNumbers = (name: string): FunctionClass => {
+  const engineClass = functionText.find(([, known]) => (known as string) === name)?.[0] as FunctionClass | undefined;
+  return class extends (engineClass ?? BaseFunction) {
+    override calculate(...values: BaseValueObject[]): ReturnType<BaseFunction["calculate"]> {
+      demand(engineClass !== undefined, `it has no ${name}`);
+      return super.calculate(...values.map(asJoined));
+    }
+  };
+};
+
+const asJoined = (value: BaseValueObject): BaseValueObject => {
+  if (value.isArray()) return (value as ArrayValueObject).mapValue((each) => (each ? asJoined(each) : each));
+  if (!value.isNumber() || Number.isInteger(value.getValue())) return value;
+  return StringValueObject.create(String(Number(Number(value.getValue()).toPrecision(15))).toUpperCase());
+};
+
 /** `SINGLE(range)`, which files write for `@`. */
 class Single extends BaseFunction {
   override needsReferenceObject = true;
@@ -163,6 +183,7 @@ class AnchorArray extends BaseFunction {
 /** Functions to be registered in place of the engine's own, beside ours. */
 export const curedFunctions: readonly [FunctionClass, string][] = [
   [Sort, "SORT"],
+  ...["CONCATENATE", "CONCAT", "TEXTJOIN"].map((name): [FunctionClass, string] => [joinsNumbers(name), name]),
   [Single, "SINGLE"],
   [AnchorArray, "ANCHORARRAY"],
 ];
