@@ -1,7 +1,7 @@
 import { type Cell, CellError, isRange, type Range } from "../../../src/definition/cells";
 import type { AnyDefinition } from "../../../src/definition/define";
 import type { Parameter } from "../../../src/definition/parameter";
-import { errorCell } from "./runtime";
+import { errorCell } from "./excel-host";
 
 /**
  * The cells of a formula as Excel hands them to a function whose metadata ask for matrices: one for each parameter, also for a

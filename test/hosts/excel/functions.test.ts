@@ -5,7 +5,8 @@ import type { Parameter } from "../../../src/definition/parameter";
 import { catalogue } from "../../../src/functions";
 import { associate } from "../../../src/hosts/excel/associate";
 import { asExcelSends } from "./as-excel-sends";
-import { type Call, type ExcelRuntime, type Reply, startExcelRuntime } from "./runtime";
+import type { Call, Reply } from "./excel-host";
+import { type ExcelRuntime, startExcelRuntime } from "./runtime";
 
 // Every sheet function called as Excel calls it, through Microsoft's own runtime. The expected answers are those of the worked
 // examples, which say how each was got; all calls go in one batch, as a recalculation sends them.
@@ -100,7 +101,7 @@ beforeAll(async () => {
   runtime = startExcelRuntime();
   Object.assign(globalThis, { CustomFunctions: runtime.globals.CustomFunctions });
   associate(catalogue, new Memory());
-  replies = await runtime.callAll(cases.map(({ call }) => call));
+  replies = await runtime.host.callAll(cases.map(({ call }) => call));
 });
 afterAll(() => runtime.close());
 

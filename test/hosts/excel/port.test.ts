@@ -102,9 +102,9 @@ describe("the selected cell", () => {
     port.onCalculated(() => calculated++);
     await until(() => workbook.done.filter((one) => one.includes("_RegisterCalculated")).length === 2);
     expect(told).toBe(1);
-    runtime?.tell("selectionChanged");
+    runtime?.host.tell("selectionChanged");
     await until(() => told === 2);
-    runtime?.tell("calculated");
+    runtime?.host.tell("calculated");
     await until(() => told === 3 && calculated === 1);
   });
 

@@ -7,7 +7,8 @@ import contactWatts from "../../../src/functions/contact.watts";
 import explain from "../../../src/functions/explain";
 import { associate } from "../../../src/hosts/excel/associate";
 import { NoAnswer } from "../../../src/metrology/no-answer";
-import { type Call, type ExcelRuntime, errorCell, type Reply, startExcelRuntime } from "./runtime";
+import { type Call, errorCell, type Reply } from "./excel-host";
+import { type ExcelRuntime, startExcelRuntime } from "./runtime";
 
 // What no sheet function should give, given by functions made for it, in one batch with a sound one.
 
@@ -78,7 +79,7 @@ beforeAll(async () => {
   runtime.globals.CustomFunctions.associate("UNGUARDED", () => [
     [1, Number.NaN, Number.POSITIVE_INFINITY, null, undefined],
   ]);
-  replies = await runtime.callAll(calls);
+  replies = await runtime.host.callAll(calls);
 });
 afterAll(() => runtime.close());
 
