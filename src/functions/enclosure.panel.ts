@@ -2,6 +2,7 @@ import { define } from "../definition/define";
 import { list, optional } from "../definition/parameter";
 import { panelOf } from "../enclosure/panel";
 import { say } from "../metrology/say";
+import type { Source } from "../metrology/source";
 import { allCoolingSources, coolingSources, enclosureCautions, methodCautions } from "./accounts/cooling";
 import { noteOf, type PanelAccount, panelCautions, panelSteps } from "./accounts/panel";
 import { ambientLaw } from "./accounts/trip-range";
@@ -19,11 +20,28 @@ import {
 import { panelLists, panelOptions, waysOf } from "./arguments/panel";
 import { marginsPicture } from "./pictures/margins";
 
-const continuousSource = {
+const continuousSource: Source = {
   document: "NEC 210.20(A), 215.3",
   place: "continuous load at most 80 % unless listed for 100 %",
   standing: "corroborated",
-} as const;
+};
+
+/** Where a rating stands unchanged. */
+const ratingSources: readonly Source[] = [
+  {
+    document: "IEC 60898-1",
+    edition: "2015 + A1:2019",
+    place: "reference calibration temperature 30 °C",
+    standing: "corroborated",
+  },
+  { document: "UL 489", place: "7.1.2, 100 % calibration at 40 °C", standing: "corroborated" },
+];
+
+const copperSource: Source = {
+  document: "IEC 60028",
+  place: "annealed copper, 0.00393 per kelvin at 20 °C",
+  standing: "corroborated",
+};
 
 type Given = GivenEnclosure &
   Parameters<typeof waysOf>[0] & {
@@ -83,7 +101,7 @@ export default define({
     { name: "note", unit: "", meaning: "which way falls below a margin of 1 first, and what else wants attention" },
   ],
   answers: "rows",
-  sources: [...allCoolingSources, ambientLaw, continuousSource],
+  sources: [...allCoolingSources, ambientLaw, ...ratingSources, continuousSource, copperSource],
   cautions: [
     "Losses are per pole, warm and settled; the air inside is the same for every way.",
     "Re-rating takes the strip's trip to lie 80 K above its calibration temperature (common practice, 55 to 100 K): breakers differ, and makers print their own tables.",
@@ -132,7 +150,13 @@ export default define({
       answer: lowest
         ? `By the method "${cooling.method}" ${held}; way ${places[first as number]} falls below a margin of 1 first and has ${say(lowest.margin, "×")} now.`
         : `By the method "${cooling.method}" ${held}; no way carries a load.`,
-      sources: [...coolingSources[cooling.method], ambientLaw, continuousSource],
+      sources: [
+        ...coolingSources[cooling.method],
+        ambientLaw,
+        ...ratingSources,
+        continuousSource,
+        ...(account.lossLaw === "copper" ? [copperSource] : []),
+      ],
       cautions: [...panelCautions(account), ...methodCautions(cooling, false)],
     };
   },

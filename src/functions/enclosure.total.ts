@@ -114,7 +114,7 @@ export default define({
     const overloaded = board.loads.filter((load, i) => load > (board.ratings[i] as number)).length;
     return {
       steps,
-      answer: `The board makes ${watts} of heat; its warmest way is number ${heat.largestWay + 1} of ${count} with ${say(heat.largest, "W")}.`,
+      answer: `The board makes ${watts} of heat; its warmest way is number ${heat.largestWay + 1} of the ${count} ways counted, with ${say(heat.largest, "W")}.`,
       cautions: overloaded > 0 ? [`${overloaded} of ${count} ways carry more than their rating.`] : [],
     };
   },

@@ -87,8 +87,8 @@ describe("the effective area", () => {
     mounting,
   });
 
-  // Published: 2.0 × 0.8 × 0.6 m free 5.712 m², 2.0 × 0.6 × 0.5 m free 4.38 m². The others by the formulas of the standard's
-  // annex, such as 1.4·W·(H + D) + 1.8·D·H on a wall, by hand.
+  // Published: 2.0 × 0.8 × 0.6 m free 5.712 m², 2.0 × 0.6 × 0.5 m free 4.38 m². The others by the published formulas for each
+  // way of standing, such as 1.4·W·(H + D) + 1.8·D·H on a wall, by hand.
   test.each([
     ["free", 5.712],
     ["wall", 5.072],

@@ -118,6 +118,8 @@ describe("re-rating", () => {
     const breaker = { rating: 20, load: 20, characteristic: ul489 };
     expect([-20, 25, 40].map((inside) => reratedIn(inside, breaker))).toEqual([20, 20, 20]);
     expect(reratedIn(60, breaker)).toBeCloseTo(20 * 0.8320503, 6);
+    // The same pair of temperatures is printed for switchgear in IEEE C37.20.1: 50 °C leaves 0.920.
+    expect(reratedIn(50, breaker) / 20).toBeCloseTo(0.92, 3);
     expect(fallsBelowLoad(breaker)).toBe(40);
     expect(fallsBelowLoad({ ...breaker, load: 20.1 })).toBe(-Infinity);
   });
