@@ -1,7 +1,8 @@
 // `npm run sideload`: serves dist/excel over https on this machine and opens desktop Excel with the add-in in it.
 // Ctrl-C takes the add-in out again.
 
-import { spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { readFile } from "node:fs/promises";
 import { createServer } from "node:https";
 import { createRequire } from "node:module";
@@ -22,6 +23,7 @@ const contentTypes = {
   ".svg": "image/svg+xml",
   ".png": "image/png",
   ".xml": "text/xml; charset=utf-8",
+  ".md": "text/plain; charset=utf-8",
 };
 
 async function answer(request, response) {
@@ -38,17 +40,17 @@ async function answer(request, response) {
   }
 }
 
-function debugging(...words) {
-  const { status } = spawnSync(process.execPath, [require.resolve("office-addin-debugging/cli.js"), ...words], {
-    stdio: "inherit",
-  });
-  return status === 0;
+/** Runs office-addin-debugging beside the server: Excel asks for the page while it is being started. */
+async function debugging(...words) {
+  const tool = require.resolve("office-addin-debugging/cli.js");
+  const [code] = await once(spawn(process.execPath, [tool, ...words], { stdio: "inherit" }), "exit");
+  return code === 0;
 }
 
 if (process.platform !== "win32" && process.platform !== "darwin") {
   console.error(
-    "Excel for the desktop runs on Windows and Mac only, so there is nothing to load the add-in into here. " +
-      "`npm start` shows the same functions and pane in a local page; DEVELOPERS.md says how to load the add-in into Excel on the web.",
+    "Excel for the desktop runs on Windows and Mac only, so there is nothing here to load the add-in into: " +
+      "`npm start` shows the same functions and pane in a local page.",
   );
   process.exit(1);
 }
@@ -56,11 +58,15 @@ if (process.platform !== "win32" && process.platform !== "darwin") {
 // Asks once to trust a certificate made for localhost on this machine.
 const { getHttpsServerOptions } = require("office-addin-dev-certs");
 const server = createServer(await getHttpsServerOptions(), answer).listen(port, "localhost");
-const started = debugging("start", manifest, "desktop", "--no-debug", "--no-live-reload");
-if (!started) process.exit(1);
+try {
+  await once(server, "listening");
+} catch (error) {
+  console.error(`The add-in's manifest asks for https://localhost:${port}, which is not free: ${error.message}.`);
+  process.exit(1);
+}
+if (!(await debugging("start", manifest, "desktop", "--no-debug", "--no-live-reload"))) process.exit(1);
 console.log(`Serving the add-in at https://localhost:${port} until Ctrl-C.`);
-process.once("SIGINT", () => {
-  debugging("stop", manifest);
-  server.close();
+process.once("SIGINT", async () => {
+  await debugging("stop", manifest);
   process.exit(0);
 });
