@@ -1,13 +1,19 @@
 import { type Cell, CellError } from "../../../definition/cells";
 import { sayCellOf } from "../../engine/place";
+import type { Completion } from "./completion";
+import { focusGrid } from "./focus-grid";
 import type { OpenBook } from "./open-book";
 import { putInto } from "./put-into";
 
+interface FormulaLine {
+  readonly address: HTMLElement;
+  readonly line: HTMLInputElement;
+  readonly note: HTMLElement;
+  readonly completion: Completion;
+}
+
 /** The line above the grid: the selected cell's formula or value to read and to change, and the sentence of a refusal. */
-export const showFormulaLine = (
-  book: OpenBook,
-  { address, line, note }: { address: HTMLElement; line: HTMLInputElement; note: HTMLElement },
-): void => {
+export const showFormulaLine = (book: OpenBook, { address, line, note, completion }: FormulaLine): void => {
   const draw = () => {
     const { place, view } = book;
     address.textContent = place ? sayCellOf(place) : "No cell";
@@ -24,7 +30,8 @@ export const showFormulaLine = (
   });
   book.onCalculated(draw);
   line.addEventListener("keydown", (event) => {
-    if (event.key === "Enter" && book.place) {
+    if (completion.takesKey(event.key)) event.preventDefault();
+    else if (event.key === "Enter" && book.place) {
       putInto(book, book.view?.spillAt(book.place) ?? book.place, line.value);
       line.blur();
       focusGrid();
@@ -43,5 +50,3 @@ export const sayTyped = (value: Cell): string => {
   if (value instanceof CellError) return value.code;
   return typeof value === "boolean" ? String(value).toUpperCase() : String(value);
 };
-
-const focusGrid = (): void => document.querySelector<HTMLElement>("#grid [contenteditable]")?.focus();

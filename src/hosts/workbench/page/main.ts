@@ -3,12 +3,15 @@ import { catalogue } from "../../../functions";
 import { cellsFrom } from "../../engine/book";
 import { mountPane } from "../../pane/mount";
 import { announceCell } from "./announcer";
+import { Completion } from "./completion";
 import { element } from "./element";
+import { gridEditor } from "./focus-grid";
 import { followScheme } from "./follow-scheme";
 import { showFormulaLine } from "./formula-line";
 import { gridPort } from "./grid-port";
 import { OpenBook } from "./open-book";
 import { showRefusalTips } from "./refusal-tip";
+import { stepThroughRegions } from "./regions";
 import { showSheets } from "./sheet-tabs";
 import { startGrid } from "./start-grid";
 
@@ -25,13 +28,21 @@ const book = new OpenBook(grid);
 followScheme(grid);
 
 showSheets(element("sheets", HTMLElement), book);
+const line = element("formula", HTMLInputElement);
 showFormulaLine(book, {
   address: element("address", HTMLElement),
-  line: element("formula", HTMLInputElement),
+  line,
   note: element("note", HTMLElement),
+  completion: new Completion(line, element("options", HTMLElement), element("help", HTMLElement), catalogue),
 });
 announceCell(element("said", HTMLElement), book);
 showRefusalTips(container, book);
+stepThroughRegions([
+  gridEditor,
+  () => line,
+  () => document.querySelector<HTMLElement>(".shop-sheet[aria-current]"),
+  () => element("pane", HTMLElement),
+]);
 mountPane(element("pane", HTMLElement), gridPort(book, memory), catalogue);
 (window as any).book = book;
 await book.open({

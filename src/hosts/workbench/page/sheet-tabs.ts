@@ -1,3 +1,4 @@
+import { focusGrid } from "./focus-grid";
 import { goTo } from "./go-to";
 import type { OpenBook } from "./open-book";
 
@@ -38,4 +39,5 @@ const takeFreshSheet = (book: OpenBook, taken: readonly string[]): void => {
   while (taken.includes(`Scratch ${n}`)) n++;
   book.grid.api.getActiveWorkbook()?.create(`Scratch ${n}`, 200, 26);
   goTo(book, { sheet: `Scratch ${n}`, row: 0, column: 0 });
+  focusGrid();
 };
