@@ -19,6 +19,7 @@ import inrushLocked from "./inrush.locked";
 import inrushMargin from "./inrush.margin";
 import inrushMotor from "./inrush.motor";
 import inrushPeak from "./inrush.peak";
+import inrushStarts from "./inrush.starts";
 import inrushTransformer from "./inrush.transformer";
 import meterConforms from "./meter.conforms";
 import meterError from "./meter.error";
@@ -72,6 +73,7 @@ const rooms: readonly AnyDefinition[] = [
   inrushMargin,
   inrushCeiling,
   inrushTransformer,
+  inrushStarts,
   enclosureWatts,
   enclosureTotal,
   enclosureArea,

@@ -6,6 +6,7 @@ import inrushCeiling from "../../src/functions/inrush.ceiling";
 import inrushLocked from "../../src/functions/inrush.locked";
 import inrushMotor from "../../src/functions/inrush.motor";
 import inrushPeak from "../../src/functions/inrush.peak";
+import inrushStarts from "../../src/functions/inrush.starts";
 import inrushTransformer from "../../src/functions/inrush.transformer";
 
 /** Rows of answers, a refusal as its sentence. */
@@ -77,5 +78,29 @@ describe("INRUSH.TRANSFORMER", () => {
       "corroborated",
       "from memory",
     ]);
+  });
+});
+
+describe("INRUSH.STARTS", () => {
+  test("a running current that trips by itself, and starts that overlap, are refused", () => {
+    expect(answers(inrushStarts, 96, 1.5, 24, 24, 60, 60)[0]?.[0]).toBe(
+      "running current: less than the pickup of 24 A is wanted, not 24 A: that current trips the breaker without any start.",
+    );
+    expect(answers(inrushStarts, 96, 1.5, 14, 24, 60, 1)[0]?.[0]).toBe(
+      "period: at least the start time of 1.5 s is wanted, not 1 s: one start would begin within the other.",
+    );
+  });
+
+  test("of very many starts the first hundred and the last are listed", () => {
+    const rows = answers(inrushStarts, 96, 0.01, 0, 24, 6000, 2);
+    expect(rows).toHaveLength(102);
+    expect(rows[99]?.[0]).toBe(100);
+    expect(rows[100]?.[0]).toBeGreaterThan(1000);
+    expect(rows[101]?.[0]).toBe("starts per hour");
+    expect(explained(inrushStarts, [96, 0.01, 0, 24, 6000, 2]).cautions[0]).toMatch(/^Only the first 100 starts/);
+  });
+
+  test("a start current that the strip carries for ever sets no limit", () => {
+    expect(answers(inrushStarts, 20, 1.5, 14, 24, 60, 60).at(-1)).toEqual(["starts per hour", "no limit"]);
   });
 });
