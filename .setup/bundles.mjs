@@ -4,7 +4,10 @@ import { createHash } from "node:crypto";
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
-/** By name: the folder a bundle is built into, its entry files (those that exist are taken), the hosts it is made from. */
+/**
+ * By name: the folder a bundle is built into, its entry files (those that exist are taken), the hosts it is made from, other
+ * folders it is made from, and whether it is built only when asked for by name (`--all` passes it over).
+ */
 export const bundles = {
   excel: {
     output: "dist/excel",
@@ -25,6 +28,13 @@ export const bundles = {
     output: "dist/workbook",
     entries: ["src/hosts/workbook/cell.ts", "src/hosts/workbook/recalculate.ts"],
     hosts: ["engine", "workbook"],
+  },
+  benchmark: {
+    output: "dist/benchmark",
+    entries: ["test/benchmark/main.ts"],
+    hosts: ["engine"],
+    folders: ["test/benchmark"],
+    onlyByName: true,
   },
 };
 
@@ -49,8 +59,8 @@ export function fingerprint(root, name) {
     if (inside) for (const child of inside) add(`${path}/${child}`);
     else hash.update(`${path}\0`).update(readFileSync(full)).update("\0");
   };
-  for (const path of ["src", ".setup", "webpack.config.js", "tsconfig.json", "package-lock.json", "manifest.xml"])
-    add(path);
+  const shared = ["src", ".setup", "webpack.config.js", "tsconfig.json", "package-lock.json", "manifest.xml"];
+  for (const path of [...shared, ...(bundles[name].folders ?? [])]) add(path);
   return hash.digest("hex");
 }
 

@@ -37,7 +37,8 @@ function buildBundles(names) {
 
 /** The bundles asked for on the command line, refused in a sentence where this copy has no such thing. */
 function bundlesAskedFor(words) {
-  if (words.includes("--all")) return Object.keys(bundles).filter((name) => entriesOf(root, name).length > 0);
+  if (words.includes("--all"))
+    return Object.keys(bundles).filter((name) => !bundles[name].onlyByName && entriesOf(root, name).length > 0);
   const names = words.filter((word) => word !== "browser");
   for (const name of names) {
     if (!(name in bundles))

@@ -99,7 +99,7 @@ export default define({
     ];
   },
   explain: (given) => {
-    const asked = askedOf(breakerOf(given));
+    const asked = askedOf(given);
     const margin = marginOf(given);
     return {
       steps: [
@@ -117,7 +117,7 @@ export default define({
   plot: (given) => {
     const { startCurrent: x, startTime } = given;
     const name = `start: ${say(x, "A")} for ${say(startTime, "s")}`;
-    const asked = askedOf(breakerOf(given));
+    const asked = askedOf(given);
     return bandPlot(asked, "The start against the band", {
       current: x,
       points: [{ name, role: "asked", x, y: Math.min(20000, Math.max(0.01, startTime)) }],
@@ -130,18 +130,9 @@ type Inputs = Given<typeof parameters>;
 const worstPeakCaution =
   "No power factor was given, so the worst first peak is used: 2√2 times the start current, twice the steady crest.";
 
-const breakerOf = ({ rating, characteristic, preload, ambient, setting, tripRise }: Inputs) => ({
-  rating,
-  characteristic,
-  preload,
-  ambient,
-  setting,
-  tripRise,
-});
-
 const marginOf = (given: Inputs): Margin => {
   const { startCurrent: current, startTime: seconds, runningCurrent: running, powerFactor } = given;
-  return startMargin(askedOf(breakerOf(given)), { current, seconds, running, powerFactor });
+  return startMargin(askedOf(given), { current, seconds, running, powerFactor });
 };
 
 const marginSteps = ({ startCurrent, startTime, runningCurrent, powerFactor }: Inputs, margin: Margin): Step[] => {

@@ -58,7 +58,7 @@ export default define({
     return [holds, trips ?? "no limit"];
   },
   explain: (given) => {
-    const asked = askedOf(breakerOf(given));
+    const asked = askedOf(given);
     const { holds, trips } = answerOf(given);
     const at = say(given.time, "s");
     return {
@@ -83,7 +83,7 @@ export default define({
   plot: (given) => {
     const { holds, trips } = answerOf(given);
     const y = Math.min(20000, Math.max(0.01, given.time));
-    return bandPlot(askedOf(breakerOf(given)), `The currents at ${say(given.time, "s")}`, {
+    return bandPlot(askedOf(given), `The currents at ${say(given.time, "s")}`, {
       current: Math.max(holds, trips ?? 0),
       points: [
         { name: `holds up to ${say(holds, "A")}`, role: "asked", x: holds, y },
@@ -97,9 +97,7 @@ export default define({
 
 type Inputs = Given<typeof parameters>;
 
-const breakerOf = ({ time: _, ...breaker }: Inputs) => breaker;
-
 const answerOf = (given: Inputs): { holds: number; trips: number | undefined } => {
-  const asked = askedOf(breakerOf(given));
+  const asked = askedOf(given);
   return { holds: holdsUpTo(asked, given.time), trips: tripsFrom(asked, given.time) };
 };

@@ -54,17 +54,17 @@ export default define({
       worked: "the rating and the hold edge, test a of IEC 60898-1 Table 7",
     },
   ],
-  calculate: ({ points = usualPoints, ...breaker }) => {
-    const asked = askedOf(breaker);
-    return curve(asked, points).map(({ current, range }) => [
+  calculate: (given) => {
+    const asked = askedOf(given);
+    return curve(asked, given.points ?? usualPoints).map(({ current, range }) => [
       current,
-      current / breaker.rating,
+      current / given.rating,
       shortestAnswer(range),
       longestAnswer(range),
     ]);
   },
-  explain: ({ points: _, ...breaker }, __, rows) => {
-    const asked = askedOf(breaker);
+  explain: (given, __, rows) => {
+    const asked = askedOf(given);
     return {
       steps: [
         { sentence: "Each row is TRIP.RANGE at its current; both sides of each step of the band stand among them" },
@@ -74,6 +74,5 @@ export default define({
       cautions: rangeCautions(asked),
     };
   },
-  plot: ({ points: _, ...breaker }) =>
-    bandPlot(askedOf(breaker), "The band of a sound breaker", { current: breaker.rating, points: [] }),
+  plot: (given) => bandPlot(askedOf(given), "The band of a sound breaker", { current: given.rating, points: [] }),
 });

@@ -38,12 +38,12 @@ export default define({
       worked: "UL 489 prints no band without a marked setting",
     },
   ],
-  calculate: (breaker) => {
-    const magnetic = askedOf(breaker).bench?.magnetic;
+  calculate: (given) => {
+    const magnetic = askedOf(given).bench?.magnetic;
     return magnetic ? [magnetic.lower, magnetic.upper] : ["not known", "not known"];
   },
-  explain: (breaker) => {
-    const magnetic = askedOf(breaker).bench?.magnetic;
+  explain: (given) => {
+    const magnetic = askedOf(given).bench?.magnetic;
     if (!magnetic)
       return {
         steps: [{ sentence: "Without a printed band or a marked setting the magnetic release is not known" }],

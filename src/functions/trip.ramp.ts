@@ -54,7 +54,7 @@ export default define({
     return [lowest, highest];
   },
   explain: (given, [lowest, highest]) => {
-    const asked = askedOf(breakerOf(given));
+    const asked = askedOf(given);
     const bench = benchOf(given);
     return {
       steps: rampSteps(bench, given, Number(lowest), Number(highest)),
@@ -100,11 +100,10 @@ export default define({
 
 type Inputs = Given<typeof parameters>;
 
-const breakerOf = ({ rate: _, from: __, ...breaker }: Inputs) => breaker;
 const turned = ({ rate, from = 0 }: Inputs) => ({ rate, from });
 
 const benchOf = (given: Inputs): Bench => {
-  const { bench } = askedOf(breakerOf(given));
+  const { bench } = askedOf(given);
   if (!bench)
     throw new NoAnswer(
       "characteristic: an own band says nothing of a current that changes; ask by a characteristic, or THERMAL.RAMP for one breaker's own strip.",

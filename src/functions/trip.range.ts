@@ -65,12 +65,13 @@ export default define({
       worked: "by hand: the slowest strip has p = 1 and τ = 120 s ÷ ln(4/3) = 417.1 s; 417.1 s × ln(9/8) = 49.13 s",
     },
   ],
-  calculate: ({ current, ...breaker }) => {
-    const range = askedOf(breaker).rangeAt(current);
+  calculate: (given) => {
+    const range = askedOf(given).rangeAt(given.current);
     return [shortestAnswer(range), longestAnswer(range)];
   },
-  explain: ({ current, ...breaker }, [shortest, longest]) => {
-    const asked = askedOf(breaker);
+  explain: (given, [shortest, longest]) => {
+    const { current } = given;
+    const asked = askedOf(given);
     const range = asked.rangeAt(current);
     const from = shortest === "holds" ? "need never trip" : `trips not before ${say(shortest ?? 0, "s")}`;
     const to = longest === "no limit" ? "and may hold for ever" : `and within ${say(longest ?? 0, "s")}`;
@@ -84,8 +85,9 @@ export default define({
       cautions: rangeCautions(asked),
     };
   },
-  plot: ({ current, ...breaker }) => {
-    const asked = askedOf(breaker);
+  plot: (given) => {
+    const { current } = given;
+    const asked = askedOf(given);
     const { shortest, longest } = asked.rangeAt(current);
     const points = [shortest, longest]
       .filter(({ seconds }) => Number.isFinite(seconds) && seconds > 0)

@@ -53,9 +53,10 @@ export default define({
       worked: "3 × lies above 135 %; no setting was given",
     },
   ],
-  calculate: ({ current, ...breaker }) => [region(askedOf(breaker), current)],
-  explain: ({ current, ...breaker }, [answer]) => {
-    const asked = askedOf(breaker);
+  calculate: (given) => [region(askedOf(given), given.current)],
+  explain: (given, [answer]) => {
+    const { current } = given;
+    const asked = askedOf(given);
     return {
       steps: rangeSteps(asked, current, asked.rangeAt(current)),
       answer: `At ${say(current, "A")} a sound breaker ${answer === "holds" ? "holds" : String(answer)}.`,
@@ -63,8 +64,9 @@ export default define({
       cautions: rangeCautions(asked),
     };
   },
-  plot: ({ current, ...breaker }) => {
-    const asked = askedOf(breaker);
+  plot: (given) => {
+    const { current } = given;
+    const asked = askedOf(given);
     const samples = [0.01, 20000].map((y) => ({ x: current, y }));
     return bandPlot(asked, "Where the current lies", {
       current,

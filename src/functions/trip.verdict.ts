@@ -74,7 +74,7 @@ export default define({
     return [verdict, why];
   },
   explain: (given, [answer, why]) => {
-    const asked = askedOf(breakerOf(given));
+    const asked = askedOf(given);
     const { current, time, outcome = "tripped" } = given;
     return {
       steps: [
@@ -94,7 +94,7 @@ export default define({
     const { current, time, outcome } = given;
     const held = outcome === "held";
     const name = `${held ? "held" : "tripped"}: ${say(current, "A")}, ${say(time, "s")}`;
-    return bandPlot(askedOf(breakerOf(given)), "The trial against the band", {
+    return bandPlot(askedOf(given), "The trial against the band", {
       current,
       points: [{ name, role: held ? "held" : "tripped", x: current, y: time }],
     });
@@ -102,15 +102,6 @@ export default define({
 });
 
 type Inputs = Given<typeof parameters>;
-
-const breakerOf = ({ rating, characteristic, preload, ambient, setting, tripRise }: Inputs) => ({
-  rating,
-  characteristic,
-  preload,
-  ambient,
-  setting,
-  tripRise,
-});
 
 const judged = (given: Inputs) => {
   const { current, time, outcome = "tripped", currentError = 0, timeError = 0 } = given;
@@ -123,7 +114,7 @@ const judged = (given: Inputs) => {
       `current error: ${say(currentError, "A")} leaves nothing of the current of ${say(current, "A")}.`,
     );
   const trial: Trial = { current, time, outcome, currentError, timeError };
-  return verdict(askedOf(breakerOf(given)), trial);
+  return verdict(askedOf(given), trial);
 };
 
 const guardSteps = ({ currentError = 0, timeError = 0, current, time }: Inputs) =>

@@ -1,6 +1,8 @@
 import { root } from "../metrology/root";
-import { slowest, slowestSlope, timeConstants } from "./body";
+import { slowest, timeConstants } from "./body";
 import type { HoldPoint, TripPoint } from "./characteristic";
+import { type End, endAt, pickupAt, type Stretch, secondsOf, slowEnd, stretchesOf } from "./edges";
+import { peak } from "./peak";
 
 /** What all admissible bodies have in common: pickup at least `holdMultiple`, `hold` not undercut, every trip point met. */
 export interface Requirements {
@@ -34,7 +36,6 @@ export type Measure = (pickup: number, timeConstant: number) => number;
 
 /** Below e^−700 a double holds no digits; a time constant bounded there has long met its limit. */
 const lowest = -700;
-const samples = 512;
 
 /**
  * Solves the admissible set once. For a fixed pickup every printed point bounds the time constant from one side, so the set is a
@@ -55,12 +56,18 @@ export const envelopeOf = ({ holdMultiple, hold, trips }: Requirements): Envelop
   const closest = hold && spare(lowest) < 0 ? root(spare, lowest, widest) : lowest;
   const stretches = stretchesOf(governing, top, closest, widest);
 
+  const quickEnds = [widest, closest].map((u) => endAt(top, u, quickest(Math.exp(u)), 0));
+
   const shortest = (square: number, start: number): Extreme => {
     if (start >= bottom) return { seconds: 0, pickup: holdMultiple, timeConstant: quickest(top - bottom) };
     // With one hold point the time over the pickup rises, falls, or rises and then falls: the least is at an end.
     // (m² below the hold's: rising. Above: S(q) = (b−q)·ln(b/(b−q)) − (a−q)·ln((a−θ₀)/(a−q)) is concave and starts above 0.)
-    const atEnds = [widest, closest].map((u) => bodyAt(u, quickest(Math.exp(u)), square, start, top));
-    return atEnds.reduce((least, body) => (body.seconds < least.seconds ? body : least));
+    let [seconds, quick] = [Infinity, quickEnds[0] as End];
+    for (const end of quickEnds) {
+      const taken = secondsOf(end, square, start, top);
+      if (taken < seconds) [seconds, quick] = [taken, end];
+    }
+    return { seconds, pickup: quick.pickup, timeConstant: quick.timeConstant };
   };
 
   const longest = (square: number, start: number): Extreme => {
@@ -70,77 +77,36 @@ export const envelopeOf = ({ holdMultiple, hold, trips }: Requirements): Envelop
         pickup: Math.sqrt(top),
         timeConstant: slowest(governing(closest), top, Math.exp(closest)),
       };
-    const candidates = stretches.flatMap(({ from, to, point }) => {
-      const slope = (u: number): number => {
-        const gap = Math.exp(u);
-        return slowestSlope(point, top, gap) - gap / ((square - top + gap) * timeConstants(square, start, top, gap));
-      };
-      const inside = slope(from) > 0 && slope(to) < 0 ? [root(slope, from, to)] : [];
-      return [from, to, ...inside].map((u) => bodyAt(u, slowest(point, top, Math.exp(u)), square, start, top));
-    });
-    return candidates.reduce((most, body) => (body.seconds > most.seconds ? body : most));
+    let [seconds, slow] = [-1, (stretches[0] as Stretch).low];
+    const offer = (end: End): void => {
+      const taken = secondsOf(end, square, start, top);
+      if (taken > seconds) [seconds, slow] = [taken, end];
+    };
+    for (const { low, high, point } of stretches) {
+      offer(low);
+      offer(high);
+      // d ln(τ·N)/du, N time constants to the trip: where it turns from rising to falling lies a longer time inside.
+      const slope = (end: End): number =>
+        end.slope - end.gap / ((square - top + end.gap) * timeConstants(square, start, top, end.gap));
+      if (slope(low) > 0 && slope(high) < 0)
+        offer(
+          slowEnd(
+            top,
+            root((u) => slope(slowEnd(top, u, point)), low.u, high.u),
+            point,
+          ),
+        );
+    }
+    return { seconds, pickup: slow.pickup, timeConstant: slow.timeConstant };
   };
 
   const least = (measure: Measure): number =>
-    -peak((u) => -measure(pickupAt(top, u), quickest(Math.exp(u))), [{ from: closest, to: widest }]);
+    -peak((u) => -measure(pickupAt(top, u), quickest(Math.exp(u))), [[closest, widest]]);
   const most = (measure: Measure): number =>
-    peak((u) => measure(pickupAt(top, u), slowest(governing(u), top, Math.exp(u))), stretches);
+    peak(
+      (u) => measure(pickupAt(top, u), slowest(governing(u), top, Math.exp(u))),
+      stretches.map(({ low, high }) => [low.u, high.u]),
+    );
 
   return { shortest, longest, least, most, slowestTimeConstant: slowest(governing(widest), top, top - bottom) };
-};
-
-/** The stretches of u in which one trip point governs, from the closest gap to the widest. */
-const stretchesOf = (governing: (u: number) => TripPoint, top: number, from: number, to: number) => {
-  const stretches: { from: number; to: number; point: TripPoint }[] = [];
-  let start = from;
-  let point = governing(from);
-  for (let i = 1; i <= samples; i++) {
-    const u = from + ((to - from) * i) / samples;
-    const next = governing(u);
-    if (next !== point || i === samples) {
-      const end =
-        next === point
-          ? u
-          : root(
-              (v) => Math.log(slowest(next, top, Math.exp(v)) / slowest(point, top, Math.exp(v))),
-              from + ((to - from) * (i - 1)) / samples,
-              u,
-            );
-      stretches.push({ from: start, to: end, point });
-      if (next !== point && i === samples) stretches.push({ from: end, to, point: next });
-      start = end;
-      point = next;
-    }
-  }
-  return stretches;
-};
-
-const pickupAt = (top: number, u: number): number => Math.sqrt(top - Math.exp(u));
-
-const scan = 48;
-
-/** The most of f over some stretches: a scan finds the place, golden section the top. */
-const peak = (f: (u: number) => number, stretches: readonly { from: number; to: number }[]): number => {
-  let most = -Infinity;
-  for (const { from, to } of stretches) {
-    const at = (i: number): number => from + ((to - from) * i) / scan;
-    const values = Array.from({ length: scan + 1 }, (_, i) => f(at(i)));
-    const best = values.indexOf(Math.max(...values));
-    let [low, high] = [at(Math.max(0, best - 1)), at(Math.min(scan, best + 1))];
-    for (let i = 0; i < 60; i++) {
-      const step = ((Math.sqrt(5) - 1) / 2) * (high - low);
-      if (f(high - step) > f(low + step)) high = low + step;
-      else low = high - step;
-    }
-    most = Math.max(most, values[best] as number, f((low + high) / 2));
-  }
-  return most;
-};
-
-/** A body and its time at the asked current. A pickup at or above the multiple never trips; a start at or above the pickup trips at once. */
-const bodyAt = (u: number, timeConstant: number, square: number, start: number, top: number): Extreme => {
-  const gap = Math.exp(u);
-  const pickup = pickupAt(top, u);
-  if (square - top + gap <= 0) return { seconds: Infinity, pickup, timeConstant };
-  return { seconds: Math.max(0, timeConstant * timeConstants(square, start, top, gap)), pickup, timeConstant };
 };

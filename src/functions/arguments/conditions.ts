@@ -33,16 +33,32 @@ export const conditions = {
   ),
 } as const;
 
-/** A breaker in its conditions. Refuses a setting beside a characteristic that has its band printed. */
-export const askedOf = ({
-  rating,
-  characteristic,
-  ...around
-}: { rating: number; characteristic: Characteristic | OwnBand } & Conditions): Asked => {
-  if (!("rows" in characteristic) && around.setting !== undefined && !characteristic.takesSetting)
+/** A breaker and its conditions as a row gives them. */
+interface BreakerInputs extends Conditions {
+  readonly rating: number;
+  readonly characteristic: Characteristic | OwnBand;
+}
+
+/** In a column most rows ask about the same breaker: the last one is kept. */
+let last: { readonly inputs: BreakerInputs; readonly asked: Asked } | undefined;
+
+const same = (a: BreakerInputs, b: BreakerInputs): boolean =>
+  a.rating === b.rating &&
+  a.characteristic === b.characteristic &&
+  a.preload === b.preload &&
+  a.ambient === b.ambient &&
+  a.setting === b.setting &&
+  a.tripRise === b.tripRise;
+
+/** The breaker of a row, other inputs beside it being left alone. Refuses a setting beside a characteristic that has its band printed. */
+export const askedOf = (inputs: BreakerInputs): Asked => {
+  if (last && same(last.inputs, inputs)) return last.asked;
+  const { rating, characteristic, preload, ambient, setting, tripRise } = inputs;
+  if (!("rows" in characteristic) && setting !== undefined && !characteristic.takesSetting)
     throw new BadInput(
-      `setting: "${characteristic.name}" has its magnetic band printed (${characteristic.magneticInWords}); leave the setting of ${sayNumber(around.setting)} A out.`,
+      `setting: "${characteristic.name}" has its magnetic band printed (${characteristic.magneticInWords}); leave the setting of ${sayNumber(setting)} A out.`,
     );
-  const { preload, ambient, setting, tripRise } = around;
-  return asked(rating, characteristic, { preload, ambient, setting, tripRise });
+  const made = asked(rating, characteristic, { preload, ambient, setting, tripRise });
+  last = { inputs: { rating, characteristic, preload, ambient, setting, tripRise }, asked: made };
+  return made;
 };
