@@ -15,5 +15,8 @@ void Office.onReady(({ host }) => {
   if (!pane || host !== Office.HostType.Excel) return;
   followTheme();
   pane.replaceChildren();
-  mountPane(pane, excelPort(memory), catalogue);
+  // Spills can be asked about since this set (Excel 2021). The manifest asks for it too, but not every way in reads that.
+  if (Office.context.requirements.isSetSupported("ExcelApi", "1.12")) mountPane(pane, excelPort(memory), catalogue);
+  else
+    pane.append("This Excel is too old for the pane, which needs Excel 2021 or Microsoft 365. The functions may work.");
 });

@@ -41,19 +41,22 @@ interface Pane extends WatchedPage {
 }
 
 /** As much of the host as office.js asks for on its way to Office.onReady, by the names of its questions. */
-const hostFacts = (ground: string): Record<string, unknown> => ({
+const hostFacts = ({ ground = "#FFFFFF", excelApi = "1.15" }): Record<string, unknown> => ({
   GetAppType: 1,
   GetAppVersionMajor: 16,
   GetAppVersionMinor: 1,
   GetSolutionToken: '<t aid="add-in" oid="person"/>',
   GetFeaturesForSolution: "{}",
-  GetSupportedMatrix: JSON.stringify({ ExcelApi: "1.15", CustomFunctionsRuntime: "1.3", CustomFunctions: "1.7" }),
+  GetSupportedMatrix: JSON.stringify({ ExcelApi: excelApi, CustomFunctionsRuntime: "1.3", CustomFunctions: "1.7" }),
   // A colour is a number here, blue first; a grey is the same either way.
   GetOfficeThemeInfo: JSON.stringify({ bodyBackgroundColor: Number.parseInt(ground.slice(1), 16) }),
 });
 
 /** Opens the pane as Excel on Windows does: the host's name in the address, a bridge for messages, facts about the host. */
-const openInExcel = async (objects: Record<string, object | null>, ground = "#FFFFFF"): Promise<Pane> => {
+const openInExcel = async (
+  objects: Record<string, object | null>,
+  facts: { ground?: string; excelApi?: string } = {},
+): Promise<Pane> => {
   const watched = await browser.openPage();
   const { page } = watched;
   const send = (message: object) =>
@@ -63,13 +66,13 @@ const openInExcel = async (objects: Record<string, object | null>, ground = "#FF
     );
   const host = new ExcelHost(send, new ScriptedWorkbook({ Worksheets: {}, ...objects }));
   await page.exposeFunction("tellExcel", (text: string) => host.receive(text));
-  await page.evaluateOnNewDocument((facts) => {
+  await page.evaluateOnNewDocument((known) => {
     const inside = window as unknown as Bridged;
     inside._richApiNativeBridge = { sendMessageToHost: (text) => inside.tellExcel(text) };
     const noSettings = new Proxy({}, { get: () => () => {} });
     inside.external.GetContext = () =>
-      new Proxy({}, { get: (_, asked: string) => () => (asked === "GetSettings" ? noSettings : (facts[asked] ?? "")) });
-  }, hostFacts(ground));
+      new Proxy({}, { get: (_, asked: string) => () => (asked === "GetSettings" ? noSettings : (known[asked] ?? "")) });
+  }, hostFacts(facts));
   await page.setViewport({ width: 350, height: 700 });
   await page.goto(`${pages.address}/taskpane.html?_host_Info=Excel$Win32$16.01$en-US$$$$0`);
   const shows = async (words: string) => {
@@ -130,9 +133,14 @@ test("the pane has no faults of accessibility and stays within its width", async
 });
 
 test("the pane follows Excel's dark theme", async () => {
-  const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled }, "#262626");
+  const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled }, { ground: "#262626" });
   await pane.shows("Cell F2");
   expect(await pane.page.evaluate(() => getComputedStyle(document.documentElement).colorScheme)).toBe("dark");
+});
+
+test("an Excel that cannot tell spills is told to be too old", async () => {
+  const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled }, { excelApi: "1.11" });
+  await pane.shows("This Excel is too old for the pane, which needs Excel 2021 or Microsoft 365.");
 });
 
 test("outside Excel the page is the add-in's help", async () => {
