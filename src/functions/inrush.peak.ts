@@ -35,6 +35,7 @@ export default define({
   ],
   cautions: [
     "A linear circuit is meant. A transformer switched on, or a motor whose iron saturates, can peak higher than this; IEC 60034-12 speaks of 1.8 to 2.8 times the r.m.s. locked-rotor current.",
+    "While it starts, a motor below 1,000 hp has a power factor of about 0.2 (IEEE Std 399; corroborated in part), a small single-phase one 0.4 to 0.7 (common practice, no source).",
     "Compare a peak with a magnetic band only after multiplying the band, which is r.m.s., by √2.",
   ],
   examples: [

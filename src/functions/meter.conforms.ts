@@ -106,7 +106,7 @@ export default define({
     const side = (name: string, limit: number) => ({
       sentence: `The ${name} limit lies this many standard uncertainties from the value`,
       tex: String.raw`z = \frac{${tex(limit, "", 6)} - (${tex(value, "", 6)})}{${tex(u)}} = ${tex((limit - value) / u)}`,
-      plain: `z = (${sayNumber(limit, 6)} − ${sayNumber(value, 6)}) ÷ ${sayNumber(u)} = ${sayNumber((limit - value) / u)}`,
+      plain: `z = (${sayNumber(limit, 6)} − (${sayNumber(value, 6)})) ÷ ${sayNumber(u)} = ${sayNumber((limit - value) / u)}`,
     });
     const share = (limit: number) => String.raw`\Phi(${tex((limit - value) / u)})`;
     const above = upper === Infinity ? "1" : share(upper);

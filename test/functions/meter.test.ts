@@ -76,6 +76,11 @@ describe("METER.OHMS and METER.WATTS", () => {
     expect(rows.map(([watts]) => watts)).toEqual([0.8, 0.2]);
   });
 
+  test("the answer in words ends at the last place of its uncertainty (JCGM 100 7.2.6)", () => {
+    const h2 = [0.019661, 9.47100839404126e-6, 4.999, 0.0032093613071762423, -0.3553112198175105] as const;
+    expect(explained(meterOhms, h2).answer).toBe("The pole has 254.26 Ω ± 0.47 Ω, with a probability of about 95 %.");
+  });
+
   test("the explanation names the degrees of freedom it used", () => {
     const { steps } = explained(meterOhms, [...readings, 0, [["many", 4]]]);
     expect(steps.map(({ plain }) => plain).join("\n")).toMatch(/ν = .*, k = /);

@@ -68,8 +68,8 @@ export const propagationSteps = (result: Propagated, { unit, correlation, names 
         }
       : {
           sentence: "They move together, so a cross term is added to the squares",
-          tex: String.raw`u = \sqrt{(${texA})^2 + (${texB})^2 + 2 \cdot ${texR} \cdot (${texA}) \cdot (${texB})} = ${tex(result.u, unit)}`,
-          plain: `u = √((${a})² + (${b})² + 2 × ${r} × (${a}) × (${b})) = ${say(result.u, unit)}`,
+          tex: String.raw`u = \sqrt{(${texA})^2 + (${texB})^2 + 2 \cdot (${texR}) \cdot (${texA}) \cdot (${texB})} = ${tex(result.u, unit)}`,
+          plain: `u = √((${a})² + (${b})² + 2 × (${r}) × (${a}) × (${b})) = ${say(result.u, unit)}`,
         },
     factorStep(result, correlation),
     {
@@ -97,6 +97,9 @@ const factorStep = ({ degrees, k }: Propagated, correlation: number): Step => {
   };
 };
 
-/** The answer in words: value ± U. */
-export const propagationAnswer = (what: string, { value, expanded }: Propagated, unit: Unit): string =>
-  `${what} ${say(value, unit)} ± ${say(expanded, unit, 2)}, with a probability of about 95 %.`;
+/** The answer in words: value ± U, the value to the last place of U. */
+export const propagationAnswer = (what: string, { value, expanded }: Propagated, unit: Unit): string => {
+  const place = (x: number): number => Math.floor(Math.log10(x));
+  const figures = expanded > 0 ? Math.min(15, Math.max(2, place(value) - place(expanded) + 2)) : 6;
+  return `${what} ${say(value, unit, figures)} ± ${say(expanded, unit, 2)}, with a probability of about 95 %.`;
+};
