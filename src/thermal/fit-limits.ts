@@ -1,0 +1,83 @@
+import { studentQuantile } from "../metrology/student";
+import { atPickup, unexplained } from "./at-pickup";
+import { locationLimit, scaleLimit } from "./conditional";
+import { crossing, type PickupProfile } from "./pickup-profile";
+import type { Trial } from "./trial";
+
+/** How far ln L may drop inside an interval: n/2·ln(1 + t²/(n − 2)), Student's t instead of χ², exact when nothing is held. */
+export const dropAt = (t: number, tripped: number): number => (tripped / 2) * Math.log1p((t * t) / (tripped - 2));
+
+/** Student's t for a two-sided confidence with two quantities fitted to the trips. */
+export const studentFactor = (tripped: number, confidence: number): number =>
+  studentQuantile((1 + confidence) / 2, tripped - 2);
+
+/** An end that the data do not bound is undefined. */
+export interface Limits {
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** The pickups whose likelihood is above a level. */
+export const pickupLimits = (trials: readonly Trial[], profile: PickupProfile, level: number): Limits => ({
+  low: crossing(trials, profile, { level, side: "low" }),
+  high: crossing(trials, profile, { level, side: "high" }),
+});
+
+/**
+ * A time constant or scatter belongs to the interval if any pickup allows it. So its limit (as a logarithm) is the farthest of
+ * the limits beside each pickup, looked for over the pickups that are above the level themselves.
+ */
+const farthest = (
+  trials: readonly Trial[],
+  profile: PickupProfile,
+  { low = 0, high = Infinity }: Limits,
+  { level, side, of }: { level: number; side: 1 | -1; of: "time constant" | "scatter" },
+): number => {
+  const tripped = trials.filter(({ held }) => !held).length;
+  const limit = of === "time constant" ? locationLimit : scaleLimit;
+  const reach = (pickup: number): number =>
+    side * limit(unexplained(trials, pickup), atPickup(trials, pickup), level, side);
+  // Where to look: the reach if nothing were held, which needs no search of its own.
+  const inside = profile.points.filter(({ logLikelihood }) => logLikelihood >= level);
+  const rough = inside.map(({ logLikelihood, lnTimeConstant, scatter }) => {
+    const drop = (2 * (logLikelihood - level)) / tripped;
+    return of === "time constant"
+      ? side * lnTimeConstant + scatter * Math.sqrt(Math.expm1(drop))
+      : side * Math.log(scatter) + Math.sqrt(drop / 2);
+  });
+  const top = rough.indexOf(Math.max(...rough));
+  const edge = (i: number): number => inside[i]?.pickup ?? (i < 0 ? Math.max(low, inside[0]?.pickup as number) : high);
+  return side * highest(reach, Math.max(low, edge(top - 2)), Math.min(high, edge(top + 2)));
+};
+
+/** The highest value of a function with one top between two ends, by golden section. */
+const highest = (f: (x: number) => number, from: number, to: number): number => {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [a, b] = [from, to];
+  let [c, d] = [b - golden * (b - a), a + golden * (b - a)];
+  let [fc, fd] = [f(c), f(d)];
+  let best = Math.max(f(a), f(b), fc, fd);
+  for (let i = 0; i < 20; i++) {
+    if (fc > fd) {
+      [b, d, fd] = [d, c, fc];
+      c = b - golden * (b - a);
+      fc = f(c);
+    } else {
+      [a, c, fc] = [c, d, fd];
+      d = a + golden * (b - a);
+      fd = f(d);
+    }
+    best = Math.max(best, fc, fd);
+  }
+  return best;
+};
+
+/** The limits of time constant (s) and scatter; above an open lower end of the pickup the time constant has no upper one. */
+export const otherLimits = (trials: readonly Trial[], profile: PickupProfile, pickup: Limits, level: number) => {
+  const of = (what: "time constant" | "scatter", side: 1 | -1) =>
+    Math.exp(farthest(trials, profile, pickup, { level, side, of: what }));
+  return {
+    timeConstant: { low: of("time constant", -1), high: pickup.low === undefined ? undefined : of("time constant", 1) },
+    scatter: { low: of("scatter", -1), high: of("scatter", 1) },
+  };
+};

@@ -1,0 +1,113 @@
+import { root } from "../metrology/root";
+import { type AtPickup, atPickup } from "./at-pickup";
+import { type Height, summits } from "./summit";
+import type { Trial } from "./trial";
+
+/**
+ * A point of the profile: a pickup of a stretch between two held currents. Towards the upper end of a stretch the likelihood
+ * climbs or falls with the logarithm of the distance to it, so x = −ln(that distance ÷ the stretch).
+ */
+export interface ProfilePoint extends AtPickup, Height {
+  readonly stretch: Stretch;
+}
+
+/** Pickups from (that held current included) up to the next held current or the lowest tripping current (excluded). */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface PickupProfile {
+  /** Rising pickups; the likeliest is one of them. */
+  readonly points: readonly ProfilePoint[];
+  readonly best: ProfilePoint;
+  /** The pickup lies above this preload (0: none) and below this tripping current. */
+  readonly above: number;
+  readonly below: number;
+  /** The likeliest pickup is a held current: a hold stands like a wall there. */
+  readonly pinned: boolean;
+}
+
+/** The likelihood of every pickup that the trials allow. The trials hold at least one trip above every preload. */
+export const pickupProfile = (trials: readonly Trial[]): PickupProfile => {
+  const above = Math.max(...trials.map(({ preload }) => preload));
+  const below = Math.min(...trials.filter(({ held }) => !held).map(({ current }) => current));
+  const walls = [...new Set(trials.filter(({ held }) => held).map(({ current }) => current))]
+    .filter((current) => current > above && current < below)
+    .sort((a, b) => a - b);
+  const points: ProfilePoint[] = [];
+  const tops: ProfilePoint[] = [];
+  [above, ...walls].forEach((from, i) => {
+    const stretch = { from, to: walls[i] ?? below };
+    const at = (x: number) => point(trials, stretch, x);
+    const scanned = places(stretch, i === 0).map(at);
+    points.push(...scanned);
+    tops.push(...summits(scanned, at));
+  });
+  const all = [...points, ...tops].sort((a, b) => a.pickup - b.pickup);
+  const highest = all.reduce((best, one) => (one.logLikelihood > best.logLikelihood ? one : best));
+  // Below a long hold the likelihood may reach its top a hair before the held current: that is the held current.
+  const wall = points.find(
+    ({ x, pickup, logLikelihood }) =>
+      x === 0 && Math.abs(pickup - highest.pickup) < 1e-6 * pickup && logLikelihood > highest.logLikelihood - 1e-6,
+  );
+  const best = wall ?? highest;
+  return { points: all, best, above, below, pinned: best.x === 0 };
+};
+
+const pickupAt = ({ from, to }: Stretch, x: number): number => (x === 0 ? from : to - (to - from) * Math.exp(-x));
+
+const point = (trials: readonly Trial[], stretch: Stretch, x: number): ProfilePoint => {
+  const distance = (stretch.to - stretch.from) * Math.exp(-x);
+  const at = atPickup(trials, pickupAt(stretch, x));
+  return { ...at, stretch, x, height: at.logLikelihood, slope: at.slope * distance };
+};
+
+/** Where a stretch is looked at: close at its lower end when no wall stands there, then ever further in x, to the last double. */
+const places = ({ from, to }: Stretch, lowest: boolean): number[] => {
+  const xs = lowest ? [1e-3, 0.01, 0.03, 0.06, 0.1].map((share) => -Math.log1p(-share)) : [0];
+  const last = Math.log((to - from) / (2e-15 * to));
+  for (let [x, step] = [0.15, 0.15]; x < last; x += step, step *= 1.04) xs.push(x);
+  return xs;
+};
+
+/** Where, going outward from the likeliest pickup, the profile falls below a level. */
+interface Edge {
+  readonly level: number;
+  readonly side: "low" | "high";
+}
+
+/** The pickup at an edge, exactly; undefined if the profile never falls so low. */
+export const crossing = (trials: readonly Trial[], profile: PickupProfile, edge: Edge): number | undefined => {
+  const cell = cellOf(profile, edge);
+  if (typeof cell !== "object") return cell;
+  const { inside, outside } = cell;
+  const misses = (x: number) => point(trials, inside.stretch, x).logLikelihood - edge.level;
+  return point(trials, inside.stretch, root(misses, outside.x, inside.x)).pickup;
+};
+
+/** A pickup near an edge, by straight interpolation in the root of the drop: good enough to place rows of a table. */
+export const nearCrossing = (profile: PickupProfile, edge: Edge): number | undefined => {
+  const cell = cellOf(profile, edge);
+  if (typeof cell !== "object") return cell;
+  const { inside, outside } = cell;
+  const depth = (logLikelihood: number) => Math.sqrt(Math.max(0, profile.best.logLikelihood - logLikelihood));
+  const [near, far] = [depth(inside.logLikelihood), depth(outside.logLikelihood)];
+  const x = inside.x + ((depth(edge.level) - near) / (far - near)) * (outside.x - inside.x);
+  return pickupAt(inside.stretch, x);
+};
+
+/** The two neighbours inside and outside an edge, or the edge itself where no search is needed. */
+const cellOf = (
+  { points, best, above, below }: PickupProfile,
+  { level, side }: Edge,
+): { inside: ProfilePoint; outside: ProfilePoint } | number | undefined => {
+  const outward = side === "low" ? points : [...points].reverse();
+  const i = outward.findIndex(({ logLikelihood, pickup }) => logLikelihood >= level || pickup === best.pickup);
+  const inside = outward[i] as ProfilePoint;
+  const outside = outward[i - 1];
+  if (!outside) return side === "high" ? below : above > 0 ? above : undefined;
+  // Across a held current there is a step that no double resolves: the wall itself is the limit.
+  if (outside.stretch !== inside.stretch) return Math.max(outside.pickup, inside.pickup);
+  return inside.logLikelihood > level ? { inside, outside } : inside.pickup;
+};

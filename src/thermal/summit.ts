@@ -1,0 +1,21 @@
+import { root } from "../metrology/root";
+
+/** A function's value and slope at x. */
+export interface Height {
+  readonly x: number;
+  readonly height: number;
+  readonly slope: number;
+}
+
+/**
+ * The local maxima between the given points, found where the slope turns from rising to falling: to the last digits,
+ * which no search for the highest value alone can give.
+ */
+export const summits = <H extends Height>(points: readonly H[], at: (x: number) => H): H[] => {
+  const found: H[] = [];
+  for (let i = 1; i < points.length; i++) {
+    const [before, after] = [points[i - 1] as H, points[i] as H];
+    if (before.slope > 0 && after.slope <= 0) found.push(at(root((x) => at(x).slope, before.x, after.x)));
+  }
+  return found;
+};

@@ -1,0 +1,189 @@
+import { NoAnswer } from "../../src/metrology/no-answer";
+import { fittedTo } from "../../src/thermal/fit";
+import { dropAt, otherLimits, pickupLimits, studentFactor } from "../../src/thermal/fit-limits";
+import { pickupProfile } from "../../src/thermal/pickup-profile";
+import { inOrder, type Trial } from "../../src/thermal/trial";
+import published from "./fits.json";
+
+const trialsOf = (observations: readonly { I: number; t: number; censored: boolean; Ip: number }[]): Trial[] =>
+  observations.map(({ I, t, censored, Ip }) => ({ current: I, seconds: t, held: censored, preload: Ip }));
+const named = (id: string) => {
+  const found = [...published.cases, ...published.degenerate].find((one) => one.id.startsWith(id));
+  if (!found) throw new Error(id);
+  return trialsOf(found.observations);
+};
+const near = (found: number | string | undefined, expected: number | undefined, within: number) =>
+  expect(Math.abs(Number(found) / (expected as number) - 1)).toBeLessThan(within);
+const refusal = (trials: Trial[], next = {}) => {
+  try {
+    fittedTo(trials, next);
+  } catch (thrown) {
+    if (thrown instanceof NoAnswer) return thrown.message;
+    throw thrown;
+  }
+  return "fitted";
+};
+
+// mpmath at 50 digits, R survreg, and a dense profile in Python: see fits.json
+describe.each(published.cases)("$id: $description", ({ observations, expected }) => {
+  const trials = trialsOf(observations);
+  const found = fittedTo(trials);
+
+  test("pickup, time constant and scatter", () => {
+    const within = expected.trips_only ? 1e-8 : 1e-12;
+    near(found.pickup.value, expected.Iu, within);
+    near(found.timeConstant.value, expected.tau, within);
+    if (expected.sigma === 0) expect(found.scatter.value).toBeLessThan(1e-12);
+    else near(found.scatter.value, expected.sigma, within);
+    if (expected.loglik_density_of_ln_t)
+      expect(Math.abs((found.logLikelihood as number) - expected.loglik_density_of_ln_t)).toBeLessThan(2e-9);
+  });
+
+  if (expected.se_natural)
+    test("standard errors and covariance", () => {
+      const { se_natural, vcov_ln_tau_ln_Iu_ln_sigma: vcov } = expected;
+      near(found.pickup.standardError, se_natural.Iu, 1e-9);
+      near(found.timeConstant.standardError, se_natural.tau, 1e-9);
+      near(found.scatter.standardError, se_natural.sigma, 1e-9);
+      // theirs is in the order time constant, pickup, scatter
+      const theirs = [1, 0, 2];
+      theirs.forEach((row, i) => {
+        theirs.forEach((column, k) => {
+          const difference = (found.covariance?.[i]?.[k] as number) - (vcov?.[row]?.[column] as number);
+          expect(Math.abs(difference)).toBeLessThan(1e-12);
+        });
+      });
+    });
+
+  if (expected.dense)
+    test("profile limits, by Student's t and by χ²", () => {
+      const { dense, profile95 } = expected;
+      const [low, high] = dense.profile95_t.Iu;
+      near(found.pickup.low, low, 1e-6);
+      near(found.pickup.high, high, 1e-6);
+      near(found.timeConstant.low, dense.profile95_t.tau[0], 1e-6);
+      near(found.timeConstant.high, dense.profile95_t.tau[1], 1e-6);
+      const ordered = inOrder(trials);
+      const profile = pickupProfile(ordered);
+      const level = profile.best.logLikelihood - dense.crit_chi2 / 2;
+      const pickup = pickupLimits(ordered, profile, level);
+      const others = otherLimits(ordered, profile, pickup, level);
+      near(pickup.low, dense.profile95_chi2.Iu[0], 1e-6);
+      near(pickup.high, dense.profile95_chi2.Iu[1], 1e-6);
+      near(others.timeConstant.low, dense.profile95_chi2.tau[0], 1e-6);
+      near(others.timeConstant.high, dense.profile95_chi2.tau[1], 1e-6);
+      if (profile95) {
+        near(others.scatter.low, profile95.sigma[0], 1e-8);
+        near(others.scatter.high, profile95.sigma[1], 1e-8);
+      }
+      const tripped = ordered.filter(({ held }) => !held).length;
+      // theirs rests on a t of nine digits
+      near(2 * dropAt(studentFactor(tripped, 0.95), tripped), dense.crit_t, 1e-8);
+    });
+});
+
+describe("what the trials cannot tell", () => {
+  test("a pickup pinned by a long hold has limits but no standard errors", () => {
+    const found = fittedTo(named("F7"));
+    expect(found.pinned).toBe(true);
+    expect(found.pickup).toMatchObject({ value: 18.08, low: 18.08, standardError: "not known" });
+    expect(found.covariance).toBeUndefined();
+  });
+
+  test("times without scatter (D3, D6, F1) give pickup and time constant, and no interval", () => {
+    for (const id of ["D3", "D6", "F1"]) {
+      const found = fittedTo(named(id));
+      expect([found.pickup.low, found.pickup.high, found.scatter.standardError]).toEqual(Array(3).fill("not known"));
+      expect(found.profile).toEqual([]);
+    }
+    // D3 by hand: two equations; what the fit gives must meet both
+    const { pickup, timeConstant } = fittedTo(named("D3"));
+    for (const [current, seconds] of [
+      [24, 98],
+      [40.8, 25],
+    ] as const)
+      near(timeConstant.value * Math.log(current ** 2 / (current ** 2 - pickup.value ** 2)), seconds, 1e-12);
+  });
+
+  test("one current only (D1)", () => {
+    expect(refusal(named("D1"), { rating: 20 })).toBe(
+      "currents: all trips were at 32 A, so a slow strip with a low pickup and a quick one with a high pickup fit alike; repeat at a second current, for example 40 A (2 × the rating).",
+    );
+    expect(refusal(named("D1"), { rating: 16 })).toMatch(/for example 24 A \(1.5 × the rating\)\.$/);
+  });
+
+  test("nothing but holds (D4)", () => {
+    expect(refusal(named("D4"))).toBe(
+      "outcomes: all 2 trials held, so the pickup lies near or above 22 A and nothing else is known; add trials that trip, at two currents at least, for example 33 A.",
+    );
+  });
+
+  test("nothing at all", () => {
+    expect(refusal([])).toMatch(/^currents: no trial is left to fit/);
+  });
+
+  test("a hold that contradicts the trips is named (D7)", () => {
+    // reference: the trips alone predict about 17 s at 50 A
+    expect(refusal(named("D7"))).toMatch(
+      /^outcomes: held for 600 s at 50 A contradicts the trips, which alone tell about 1[678] s there: check that row\.$/,
+    );
+  });
+
+  test("a trip below a preload that did not trip", () => {
+    const trials = trialsOf([
+      { I: 16, t: 20, censored: false, Ip: 18 },
+      { I: 24, t: 20, censored: false, Ip: 0 },
+    ]);
+    expect(refusal(trials)).toMatch(/^preloads: 18 A was carried for long without a trip, yet 16 A tripped/);
+  });
+
+  test("times along I²t only: the pickup cannot be told from 0", () => {
+    // t = 40 000 A²s / I², with scatter that leans the flat way
+    const trials = [40, 50, 64, 80].map((current, i) => ({
+      current,
+      seconds: (40000 / current ** 2) * (0.97 + 0.02 * i),
+      held: false,
+      preload: 0,
+    }));
+    expect(refusal(trials, { rating: 20 })).toMatch(
+      /no faster than 1\/I².*at a lower current, for example 30 A \(1\.5 × the rating\)/,
+    );
+  });
+
+  test("where pickup 0 cannot be excluded the limits are open", () => {
+    const trials = [1.02, 0.99, 1.015, 0.98].map((scatter, i) => {
+      const current = [40, 50, 64, 80][i] as number;
+      return { current, seconds: (scatter * 40000) / current ** 2, held: false, preload: 0 };
+    });
+    const found = fittedTo(trials);
+    expect([found.pickup.low, found.timeConstant.high]).toEqual(["no limit", "no limit"]);
+    expect(found.pickup.high).toBeLessThan(40);
+  });
+
+  test("two trips and a hold: estimates, but no interval", () => {
+    const found = fittedTo([
+      { current: 24, seconds: 98, held: false, preload: 0 },
+      { current: 40.8, seconds: 25, held: false, preload: 0 },
+      { current: 26, seconds: 90, held: true, preload: 0 },
+    ]);
+    expect([found.pickup.low, found.timeConstant.high, found.profile]).toEqual(["not known", "not known", []]);
+  });
+});
+
+test("the order of the rows does not matter, to the last bit", () => {
+  const trials = named("F3");
+  const expected = fittedTo(trials);
+  expect(fittedTo([...trials].reverse())).toEqual(expected);
+  expect(fittedTo([...trials.slice(5), ...trials.slice(0, 5)])).toEqual(expected);
+});
+
+test("the profile rows rise, span the limits, and their top is the estimate", () => {
+  for (const id of ["F3", "F5", "F7"]) {
+    const { profile, pickup } = fittedTo(named(id));
+    const pickups = profile.map((row) => row.pickup);
+    expect(pickups).toEqual([...pickups].sort((a, b) => a - b));
+    expect(profile.find(({ drop }) => drop === 0)?.pickup).toBe(pickup.value);
+    expect(pickups[0]).toBeLessThanOrEqual(pickup.low as number);
+    expect(pickups.at(-1)).toBeGreaterThan(pickup.high as number);
+  }
+});
