@@ -7,6 +7,10 @@ export const wanted = (parameter: Parameter): string => {
   return `${taken(parameter)}${left}`;
 };
 
+/** An argument in a sentence or two: what it is and what it takes. */
+export const introduced = (parameter: Parameter): string =>
+  `${parameter.meaning.replace(/\.$/, "")}. It takes ${wanted(parameter)}.`;
+
 const taken = ({ choices, schema, unit }: Parameter): string => {
   if (choices) return `one of ${choices.map((word) => `"${word}"`).join(", ")}`;
   if (!(schema instanceof z.ZodNumber)) return "text";

@@ -2,6 +2,7 @@ import { render } from "preact";
 import type { AnyDefinition } from "../../definition/define";
 import "./look/colours.css";
 import "./look/controls.css";
+import "./look/functions.css";
 import "./look/pane.css";
 import "./look/picture.css";
 import { Pane } from "./pane";

@@ -1,6 +1,6 @@
 import type { Explained } from "../../../definition/explained";
 import { type Parameter, sheetName } from "../../../definition/parameter";
-import { wanted } from "../../../derived/wanted";
+import { introduced } from "../../../derived/wanted";
 import type { ResolvedCall } from "./resolved";
 import { tied } from "./tied";
 
@@ -17,8 +17,7 @@ export const RefusalPart = ({ call, refusal: { code, sentence } }: Props) => {
       <p class="pane-answer-words">{tied(sentence)}</p>
       {about && (
         <p class="pane-would">
-          <strong>{about.name}</strong> is {about.parameter.meaning.replace(/\.$/, "")}. It takes{" "}
-          {wanted(about.parameter)}.
+          <strong>{about.name}</strong> is {introduced(about.parameter)}
         </p>
       )}
     </section>

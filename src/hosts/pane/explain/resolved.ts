@@ -55,4 +55,4 @@ const look = async (written: Written, sheet: string, port: Port): Promise<Origin
 };
 
 /** A reference to one cell is handed to a function as that cell. */
-const oneCell = (range: Range): Argument => (range.length === 1 && range[0]?.length === 1 ? range[0][0] : range);
+export const oneCell = (range: Range): Argument => (range.length === 1 && range[0]?.length === 1 ? range[0][0] : range);

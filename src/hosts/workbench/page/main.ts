@@ -1,6 +1,6 @@
 import { Memory } from "../../../definition/memory";
 import { catalogue } from "../../../functions";
-import { cellsFrom } from "../../engine/book";
+import { readWorkbook } from "../../engine/xlsx/open-workbook";
 import { mountPane } from "../../pane/mount";
 import { announceCell } from "./announcer";
 import { Completion } from "./completion";
@@ -10,13 +10,19 @@ import { followScheme } from "./follow-scheme";
 import { showFormulaLine } from "./formula-line";
 import { gridPort } from "./grid-port";
 import { OpenBook } from "./open-book";
+import { fetchOpened, type OpenedFile, onFileChosen } from "./opened-file";
+import { progress } from "./progress";
 import { showRefusalTips } from "./refusal-tip";
 import { stepThroughRegions } from "./regions";
 import { showSheets } from "./sheet-tabs";
+import { showWorkbook } from "./show-workbook";
 import { startGrid } from "./start-grid";
 
 const memory = new Memory();
 const container = element("grid", HTMLDivElement);
+const line = element("formula", HTMLInputElement);
+const pane = element("pane", HTMLElement);
+
 const grid = startGrid(container, catalogue, memory, {
   onDefect: ({ thrown }) => console.error(thrown),
   isRefusal: ({ subUnitId, row, col }) => {
@@ -25,10 +31,9 @@ const grid = startGrid(container, catalogue, memory, {
   },
 });
 const book = new OpenBook(grid);
-followScheme(grid);
 
+followScheme(grid);
 showSheets(element("sheets", HTMLElement), book);
-const line = element("formula", HTMLInputElement);
 showFormulaLine(book, {
   address: element("address", HTMLElement),
   line,
@@ -37,24 +42,23 @@ showFormulaLine(book, {
 });
 announceCell(element("said", HTMLElement), book);
 showRefusalTips(container, book);
-stepThroughRegions([
-  gridEditor,
-  () => line,
-  () => document.querySelector<HTMLElement>(".shop-sheet[aria-current]"),
-  () => element("pane", HTMLElement),
-]);
-mountPane(element("pane", HTMLElement), gridPort(book, memory), catalogue);
-(window as any).book = book;
-await book.open({
-  sheets: [
-    {
-      name: "Log",
-      cells: cellsFrom([
-        ["current", "drop", "heat"],
-        [20, 0.16, "=BIMETAL.CONTACT.WATTS(A2:A4,B2:B4)"],
-        [30, 0.2],
-        ["x", 0.1],
-      ]),
-    },
-  ],
-});
+stepThroughRegions([gridEditor, () => line, () => document.querySelector(".shop-sheet[aria-current]"), () => pane]);
+mountPane(pane, gridPort(book, memory), catalogue);
+
+const say = progress(element("file", HTMLElement));
+const show = async (fetching: OpenedFile | Promise<OpenedFile>): Promise<void> => {
+  try {
+    await say("Opening …");
+    const { name, bytes } = await fetching;
+    await say(`Calculating ${name} …`);
+    const kept = await showWorkbook(book, readWorkbook(bytes, catalogue), catalogue);
+    document.title = `${name} – Bimetal workbench`;
+    await say(
+      kept.length === 0 ? name : `${name}: ${kept.length} formulas keep the values they had, first ${kept[0]?.why}`,
+    );
+  } catch (reason) {
+    await say(reason instanceof Error ? reason.message : String(reason));
+  }
+};
+onFileChosen(element("open", HTMLElement), element("chosen", HTMLInputElement), show);
+void show(fetchOpened());

@@ -39,7 +39,8 @@ export class OpenBook {
     });
     api.createWorkbook(snapshot).onSelectionChange(() => tell(this.#moved));
     this.#open = { unit: snapshot.id, book, view: viewOf(univer, snapshot.id) };
-    await calculated;
+    // The engine says nothing at the end of a calculation of nothing.
+    if (book.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await calculated;
     tell(this.#moved);
   }
 

@@ -1,6 +1,6 @@
 import type { AnyDefinition } from "../../../definition/define";
 import { type Parameter, sheetName } from "../../../definition/parameter";
-import { wanted } from "../../../derived/wanted";
+import { introduced } from "../../../derived/wanted";
 import { sheetFunction } from "../../engine/functions";
 
 const most = 8;
@@ -33,10 +33,7 @@ export const helpFor = (definition: AnyDefinition, place: number): HTMLElement[]
   const now = parameters[at];
   if (!now) return [signature];
   const [key, parameter] = now;
-  return [
-    signature,
-    piece("p", "shop-help-now", `${sheetName(key)}: ${parameter.meaning}. It takes ${wanted(parameter)}.`),
-  ];
+  return [signature, piece("p", "shop-help-now", `${sheetName(key)}: ${introduced(parameter)}`)];
 };
 
 const piece = (kind: string, className: string, text = ""): HTMLElement => {

@@ -1,0 +1,87 @@
+import { useMemo, useState } from "preact/hooks";
+import type { Argument } from "../../../definition/cells";
+import type { AnyDefinition } from "../../../definition/define";
+import type { Parameter } from "../../../definition/parameter";
+import { sheetOf } from "../address";
+import { CautionsPart } from "../explain/cautions-part";
+import { prefix } from "../explain/formula";
+import { SourcesPart } from "../explain/sources-part";
+import type { Port, Selection } from "../port";
+import { formulaOf, readEntry, typedAs } from "./entry";
+import { Field } from "./field";
+import { LiveAnswer } from "./live-answer";
+import { useAnswer } from "./use-answer";
+
+/** A form made from a definition: a field for each argument, the answer as it is filled in, and the formula to insert. */
+export const FunctionForm = ({ definition, port, selection, onBack }: Props) => {
+  const parameters = Object.entries(definition.parameters as Record<string, Parameter>);
+  const [typed, setTyped] = useState<readonly string[]>(parameters.map(() => ""));
+  const [said, setSaid] = useState("");
+  const entries = useMemo(
+    () =>
+      Object.values(definition.parameters as Record<string, Parameter>).map((parameter, i) =>
+        readEntry(typed[i] ?? "", parameter),
+      ),
+    [definition, typed],
+  );
+  const answer = useAnswer(definition, entries, port, sheetOf(selection?.address ?? ""));
+  const formula = formulaOf(definition, entries);
+  const insert = () =>
+    port.insertFormula(formula).then(
+      () => setSaid("It stands in the selected cell."),
+      (reason: unknown) => setSaid(reason instanceof Error ? reason.message : String(reason)),
+    );
+  const example = definition.examples[0];
+  return (
+    <article class="pane-card">
+      <button type="button" class="pane-step-button" onClick={onBack}>
+        All functions
+      </button>
+      <h2 class="pane-name pane-name-below">
+        <span class="pane-prefix">{prefix}</span>
+        {definition.name}
+      </h2>
+      <p class="pane-summary-line">{definition.summary}</p>
+      {example && (
+        <button
+          type="button"
+          class="pane-go"
+          onClick={() => setTyped(parameters.map((_, i) => typedAs(example.cells[i] as Argument)))}
+        >
+          Fill in an example
+        </button>
+      )}
+      <div class="pane-form">
+        {parameters.map(([key, parameter], i) => (
+          <Field
+            key={key}
+            name={key}
+            parameter={parameter}
+            value={typed[i] ?? ""}
+            selection={selection}
+            onValue={(value) => setTyped(typed.map((old, at) => (at === i ? value : old)))}
+          />
+        ))}
+      </div>
+      <LiveAnswer answer={answer} />
+      <p class="pane-formula">{formula}</p>
+      <div class="pane-rows">
+        <button type="button" class="pane-insert" onClick={insert}>
+          Insert into {selection ? selection.address : "the selected cell"}
+        </button>
+      </div>
+      <p class="pane-count" role="status">
+        {said}
+      </p>
+      <CautionsPart cautions={definition.cautions} />
+      <SourcesPart sources={definition.sources} />
+    </article>
+  );
+};
+
+interface Props {
+  readonly definition: AnyDefinition;
+  readonly port: Port;
+  readonly selection: Selection | undefined;
+  readonly onBack: () => void;
+}

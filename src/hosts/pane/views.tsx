@@ -1,0 +1,35 @@
+import { useRef } from "preact/hooks";
+
+export const views = ["Explain", "Functions"] as const;
+export type View = (typeof views)[number];
+
+/** Which part of the pane is shown: one tab stop, the arrow keys go from one to the next. */
+export const ViewTabs = ({ view, onView }: { view: View; onView: (view: View) => void }) => {
+  const list = useRef<HTMLDivElement>(null);
+  const step = (event: KeyboardEvent) => {
+    const by = { ArrowRight: 1, ArrowLeft: views.length - 1 }[event.key];
+    if (by === undefined) return;
+    const next = views[(views.indexOf(view) + by) % views.length] as View;
+    onView(next);
+    list.current?.querySelector<HTMLElement>(`#pane-tab-${next}`)?.focus();
+  };
+  return (
+    <div ref={list} class="pane-views" role="tablist" aria-label="Views" onKeyDown={step}>
+      {views.map((name) => (
+        <button
+          key={name}
+          id={`pane-tab-${name}`}
+          type="button"
+          role="tab"
+          class="pane-view"
+          aria-selected={name === view}
+          aria-controls="pane-panel"
+          tabIndex={name === view ? 0 : -1}
+          onClick={() => onView(name)}
+        >
+          {name}
+        </button>
+      ))}
+    </div>
+  );
+};
