@@ -5,6 +5,8 @@ import type { Block } from "./place";
 export interface Book {
   readonly sheets: readonly Sheet[];
   readonly names?: readonly DefinedName[];
+  /** Dates count days from 1904 instead of 1900, as in workbooks of old Macs. */
+  readonly countsFrom1904?: boolean;
 }
 
 export interface Sheet {

@@ -2,7 +2,9 @@ import { isFunction, type Node, parse, type Token } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import { NEW_EXCEL_FUNCTIONS } from "@univerjs/engine-formula";
 import type { AnyDefinition } from "../../definition/define";
+import type { SheetCell } from "./book";
 import { NAMESPACE, sheetFunction } from "./functions";
+import { oneCellEdits } from "./one-cell";
 
 // How .xlsx files write formulas, [MS-XLSX] section 2.2.2 and what public reports of real saves show: functions younger than the format
 // wear _xlfn. (FILTER and SORT also _xlws.), the names of LET and LAMBDA _xlpm., an add-in's functions _xldudf_ with every dot an
@@ -122,6 +124,24 @@ const alsoYoung = ["AGGREGATE", "CONCAT", "LAMBDA", "LET", "ANCHORARRAY", "SINGL
 const youngSpelling = (name: string): string | undefined => {
   if (name === "FILTER" || name === "SORT") return `_xlfn._xlws.${name}`;
   return NEW_EXCEL_FUNCTIONS.has(name as never) || alsoYoung.includes(name) ? `_xlfn.${name}` : undefined;
+};
+
+/**
+ * Whether a formula must be stored as a dynamic array, because its answer may fill several cells or its author meant whole ranges:
+ * stored plainly, a spreadsheet would put an `@` before what it wants one value of.
+ */
+export const isDynamic = (
+  { formula = "", spill }: Pick<SheetCell, "formula" | "spill">,
+  spelling: Spelling,
+): boolean => {
+  if (spill || spelling.isOurs(formula)) return true;
+  const tokens = tokenize(formula, { withLocation: true });
+  const tree = parsed(tokens);
+  return (
+    tokens.some((token) => isFunction(token) && youngSpelling(token.value.toUpperCase()) !== undefined) ||
+    tokens.some(({ value }) => value === "#" || value === "@" || value === "{") ||
+    (tree !== undefined && oneCellEdits(tree, true).length > 0)
+  );
 };
 
 /** The names that LET and LAMBDA bring into a formula, in small letters. */

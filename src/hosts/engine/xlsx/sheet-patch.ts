@@ -1,0 +1,100 @@
+import { type Cell, CellError } from "../../../definition/cells";
+import { cellWith, type FormulaChange, newCell, tag, valueText } from "./cell-text";
+import { walkSheet } from "./sheet-walk";
+import { type Splice, spliced } from "./splice";
+
+/** What a cell is to hold. */
+export interface Wanted {
+  readonly value: Cell;
+  readonly formula?: FormulaChange;
+}
+
+/** Cells by row and column. */
+export type Cells<T> = ReadonlyMap<number, ReadonlyMap<number, T>>;
+
+/**
+ * A sheet's part with other values in some cells; every other character stays. `has` is what the cells hold now: a cell that already
+ * holds what is wanted is left alone to the letter.
+ */
+export const patchSheet = (
+  xml: string,
+  part: string,
+  wanted: Cells<Wanted>,
+  has: Cells<Cell>,
+): { xml: string; changed: number } => {
+  const splices: Splice[] = [];
+  let changed = 0;
+  const rows = [...wanted.keys()].sort((a, b) => a - b);
+  let next = 0;
+  let seen = new Set<number>();
+  let added = false;
+
+  const add = (row: number, columns: readonly number[], at: number): string => {
+    const cells = columns.flatMap((column) => {
+      const value = wanted.get(row)?.get(column)?.value ?? null;
+      return valueText(value).element === "" ? [] : [newCell(row, column, value)];
+    });
+    changed += cells.length;
+    if (cells.length > 0 && at >= 0) splices.push({ from: at, to: at, put: cells.join("") });
+    return cells.join("");
+  };
+  const missing = (row: number, before = Infinity): number[] =>
+    [...(wanted.get(row)?.keys() ?? [])].filter((column) => !seen.has(column) && column < before).sort((a, b) => a - b);
+  const take = (columns: readonly number[]) => {
+    for (const column of columns) seen.add(column);
+    return columns;
+  };
+  /** Rows that the file does not have, before a place. */
+  const addRows = (before: number, at: number): void => {
+    for (; next < rows.length && (rows[next] as number) < before; next++) {
+      const row = rows[next] as number;
+      seen = new Set();
+      const cells = add(row, missing(row), -1);
+      if (cells) splices.push({ from: at, to: at, put: `${tag("row", { r: String(row + 1) })}${cells}</row>` });
+    }
+  };
+
+  walkSheet(xml, part, {
+    rowStart: () => {
+      seen = new Set();
+      added = false;
+    },
+    cell: (written) => {
+      const { row, column, open, end } = written;
+      const before = take(missing(row, column));
+      if (add(row, before, open.from)) added = true;
+      seen.add(column);
+      const want = wanted.get(row)?.get(column);
+      if (!want) return;
+      const change = want.formula;
+      const sameFormula = !change || (!change.anew && written.formula?.attributes.ref === change.ref);
+      if (sameFormula && isSame(want.value, has.get(row)?.get(column) ?? null)) return;
+      changed += 1;
+      splices.push({ from: open.from, to: end, put: cellWith(xml, written, want.value, change) });
+    },
+    rowEnd: ({ row, open, closeFrom, end }) => {
+      const rest = take(missing(row));
+      if (open.isSelfClosing) {
+        const cells = add(row, rest, -1);
+        const { spans: _, ...attributes } = open.attributes;
+        if (cells) splices.push({ from: open.from, to: end, put: `${tag("row", attributes)}${cells}</row>` });
+      } else {
+        if (add(row, rest, closeFrom)) added = true;
+        const { spans, ...attributes } = open.attributes;
+        // `spans` says which columns a row has; without it a reader looks for itself.
+        if (added && spans) splices.push({ from: open.from, to: open.to, put: tag("row", attributes) });
+      }
+      addRows(row, open.from);
+      if (rows[next] === row) next += 1;
+    },
+    elementEnd: (name, from) => {
+      if (name === "sheetData") addRows(Infinity, from);
+    },
+  });
+  return { xml: spliced(xml, splices), changed };
+};
+
+const isSame = (a: Cell, b: Cell): boolean =>
+  a instanceof CellError
+    ? b instanceof CellError && valueText(a).element === valueText(b).element
+    : Object.is(a, b) || (a === 0 && b === 0);

@@ -1,0 +1,113 @@
+import type { Sheet, SheetCell } from "../book";
+import { sayBlock, sayCellOf } from "../place";
+import { isDynamic, type Spelling, storedFormula } from "../stored-formula";
+import { tag, valueText } from "./cell-text";
+import type { StyleSheet } from "./write-styles";
+import { escapeText } from "./xml";
+
+const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+export const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+
+/** A sheet's part. `texts` collects the texts that cells refer to. */
+export const sheetXml = (
+  sheet: Sheet,
+  isFirst: boolean,
+  texts: Map<string, number>,
+  styles: StyleSheet,
+  spelling: Spelling,
+): string => {
+  const rows = new Map<number, SheetCell[]>();
+  let lastRow = 0;
+  let lastColumn = 0;
+  for (const cell of sheet.cells) {
+    const row = rows.get(cell.row);
+    if (row) row.push(cell);
+    else rows.set(cell.row, [cell]);
+    lastRow = Math.max(lastRow, cell.row);
+    lastColumn = Math.max(lastColumn, cell.column);
+  }
+  const data = [...rows]
+    .sort(([a], [b]) => a - b)
+    .map(([row, cells]) => {
+      const written = [...cells]
+        .sort((a, b) => a.column - b.column)
+        .map((cell) => cellXml(cell, texts, styles, spelling));
+      return `${tag("row", { r: String(row + 1) })}${written.join("")}</row>`;
+    });
+  const dimension = sayBlock({ row: 0, column: 0, rows: lastRow + 1, columns: lastColumn + 1 });
+  return (
+    `${HEAD}${tag("worksheet", { xmlns: MAIN, "xmlns:r": RELATIONS })}${tag("dimension", { ref: dimension }, "/>")}` +
+    `<sheetViews>${tag("sheetView", { tabSelected: isFirst ? "1" : undefined, workbookViewId: "0" })}${pane(sheet)}</sheetView></sheetViews>` +
+    `<sheetFormatPr defaultRowHeight="15"/>${columns(sheet)}<sheetData>${data.join("")}</sheetData>${choices(sheet)}` +
+    `<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>${tableParts(sheet)}</worksheet>`
+  );
+};
+
+const cellXml = (cell: SheetCell, texts: Map<string, number>, styles: StyleSheet, spelling: Spelling): string => {
+  const { row, column, value, formula, spill = { rows: 1, columns: 1 } } = cell;
+  const attributes = { r: sayCellOf(cell), s: styles.numberOf(cell.style) };
+  if (formula === undefined) {
+    if (typeof value === "string") return textCell(attributes, value, texts);
+    const { type, element } = valueText(value);
+    return element === "" ? tag("c", attributes, "/>") : `${tag("c", { ...attributes, t: type })}${element}</c>`;
+  }
+  const { type, element } = valueText(value);
+  const text = escapeText(storedFormula(formula, spelling));
+  const ref = sayBlock({ row, column, ...spill });
+  const dynamic = cell.stored === undefined && isDynamic(cell, spelling);
+  const array = dynamic || cell.stored === "fixed" ? { t: "array", ref } : {};
+  return `${tag("c", { ...attributes, t: type, cm: dynamic ? "1" : undefined })}${tag("f", array)}${text}</f>${element}</c>`;
+};
+
+const textCell = (attributes: Record<string, string | undefined>, text: string, texts: Map<string, number>): string => {
+  const number = texts.get(text) ?? texts.size;
+  texts.set(text, number);
+  return `${tag("c", { ...attributes, t: "s" })}<v>${number}</v></c>`;
+};
+
+export const textsXml = (texts: ReadonlyMap<string, number>): string =>
+  `${HEAD}${tag("sst", { xmlns: MAIN, uniqueCount: String(texts.size) })}${[...texts.keys()]
+    .map((text) => `<si><t xml:space="preserve">${escapeText(text)}</t></si>`)
+    .join("")}</sst>`;
+
+const pane = ({ frozen }: Sheet): string => {
+  const { rows = 0, columns = 0 } = frozen ?? {};
+  if (rows === 0 && columns === 0) return "";
+  const part = rows && columns ? "bottomRight" : rows ? "bottomLeft" : "topRight";
+  const attributes = {
+    xSplit: columns ? String(columns) : undefined,
+    ySplit: rows ? String(rows) : undefined,
+    topLeftCell: sayCellOf({ row: rows, column: columns }),
+    activePane: part,
+    state: "frozen",
+  };
+  return `${tag("pane", attributes, "/>")}${tag("selection", { pane: part }, "/>")}`;
+};
+
+const columns = ({ widths }: Sheet): string => {
+  const written = [...(widths ?? [])]
+    .sort(([a], [b]) => a - b)
+    .map(([column, width]) => {
+      const number = String(column + 1);
+      return tag("col", { min: number, max: number, width: String(width), customWidth: "1" }, "/>");
+    });
+  return written.length > 0 ? `<cols>${written.join("")}</cols>` : "";
+};
+
+const choices = (sheet: Sheet): string => {
+  const written = (sheet.choices ?? []).map(({ block, words }) => {
+    const attributes = { type: "list", allowBlank: "1", showErrorMessage: "1", sqref: sayBlock(block) };
+    return `${tag("dataValidation", attributes)}<formula1>"${escapeText(words.join(",").replaceAll('"', '""'))}"</formula1></dataValidation>`;
+  });
+  return written.length > 0
+    ? `${tag("dataValidations", { count: String(written.length) })}${written.join("")}</dataValidations>`
+    : "";
+};
+
+const tableParts = ({ tables = [] }: Sheet): string =>
+  tables.length === 0
+    ? ""
+    : `${tag("tableParts", { count: String(tables.length) })}${tables
+        .map((_, place) => tag("tablePart", { "r:id": `rId${place + 1}` }, "/>"))
+        .join("")}</tableParts>`;
