@@ -15,8 +15,7 @@ export const call = (definition: AnyDefinition, args: readonly Argument[]): Call
   try {
     const inputs = read(definition, args);
     if (definition.answers === "rows") return calculateRows(definition, inputs);
-    const rows: (readonly (Answer | Refusal)[])[] = new Array(inputs.rows);
-    for (let i = 0; i < inputs.rows; i++) rows[i] = answerRow(definition, inputs, i);
+    const rows = answerRows(definition, inputs);
     return inputs.across ? turned(rows) : rows;
   } catch (thrown) {
     return [refused(definition, thrown)];
@@ -30,8 +29,8 @@ export const callRow = (
   index: number,
 ): { given: Record<string, unknown>; rows: readonly Row[]; of: number } | undefined => {
   const inputs = read(definition, args);
-  if (definition.answers === "row" && inputs.isBlank(index)) return undefined;
-  inputs.fill(index);
+  if (definition.answers === "row" && isBlankRow(inputs.ranges, index)) return undefined;
+  fill(inputs, index);
   const answer = definition.calculate(inputs.given);
   const rows = definition.answers === "rows" ? (answer as readonly Row[]) : [answer as Row];
   return { given: { ...inputs.given }, rows, of: definition.answers === "rows" ? 1 : inputs.rows };
@@ -43,8 +42,8 @@ interface Inputs {
   /** The ranges lay across: the answers go down under each of their cells. */
   readonly across: boolean;
   readonly given: Record<string, unknown>;
-  readonly isBlank: (row: number) => boolean;
-  readonly fill: (row: number) => void;
+  /** The ranges that change from row to row. */
+  readonly ranges: readonly Lane[];
 }
 
 interface Lane {
@@ -116,10 +115,7 @@ const read = (definition: AnyDefinition, args: readonly Argument[]): Inputs => {
     rows: ranges[0]?.cells.length ?? 1,
     across: ranges.length > 0 && shape?.range.length === 1,
     given,
-    isBlank: (row) => ranges.length > 0 && ranges.every(({ cells }) => isBlank(cells[row] as Cell)),
-    fill: (row) => {
-      for (const lane of ranges) given[lane.key] = readCell(lane, row, true);
-    },
+    ranges,
   };
 };
 
@@ -162,14 +158,32 @@ const readColumns = (lanes: readonly Lane[], given: Record<string, unknown>): vo
   }
 };
 
-const answerRow = (definition: AnyDefinition, inputs: Inputs, row: number): Row | readonly Refusal[] => {
-  try {
-    if (inputs.isBlank(row)) return definition.results.map(() => "");
-    inputs.fill(row);
-    return definition.calculate(inputs.given) as Row;
-  } catch (thrown) {
-    return refused(definition, thrown);
+const isBlankRow = (ranges: readonly Lane[], row: number): boolean => {
+  for (const { cells } of ranges) if (!isBlank(cells[row] as Cell)) return false;
+  return ranges.length > 0;
+};
+
+const fill = ({ ranges, given }: Inputs, row: number): void => {
+  for (const lane of ranges) given[lane.key] = readCell(lane, row, true);
+};
+
+/** The long columns' loop: nothing is made for a row but its answers. */
+const answerRows = (definition: AnyDefinition, inputs: Inputs): (readonly (Answer | Refusal)[])[] => {
+  const rows: (readonly (Answer | Refusal)[])[] = new Array(inputs.rows);
+  const blank = definition.results.map(() => "");
+  for (let row = 0; row < inputs.rows; row++) {
+    try {
+      if (isBlankRow(inputs.ranges, row)) {
+        rows[row] = blank;
+        continue;
+      }
+      fill(inputs, row);
+      rows[row] = definition.calculate(inputs.given) as Row;
+    } catch (thrown) {
+      rows[row] = refused(definition, thrown);
+    }
   }
+  return rows;
 };
 
 const calculateRows = (definition: AnyDefinition, inputs: Inputs): Called =>

@@ -24,13 +24,13 @@ export const endAt = (top: number, u: number, timeConstant: number, slope: numbe
   slope,
 });
 
-export const slowEnd = (top: number, u: number, point: TripPoint): End =>
+const slowEnd = (top: number, u: number, point: TripPoint): End =>
   endAt(top, u, slowest(point, top, Math.exp(u)), slowestSlope(point, top, Math.exp(u)));
 
 /** A stretch of u in which one trip point governs. */
 export interface Stretch {
-  readonly low: End;
-  readonly high: End;
+  /** At the closest gap and at the widest. */
+  readonly ends: readonly [End, End];
   readonly point: TripPoint;
 }
 
@@ -38,7 +38,7 @@ export interface Stretch {
 export const stretchesOf = (governing: (u: number) => TripPoint, top: number, from: number, to: number): Stretch[] => {
   const stretches: Stretch[] = [];
   const add = (start: number, end: number, point: TripPoint): void => {
-    stretches.push({ low: slowEnd(top, start, point), high: slowEnd(top, end, point), point });
+    stretches.push({ ends: [slowEnd(top, start, point), slowEnd(top, end, point)], point });
   };
   let start = from;
   let point = governing(from);
@@ -60,3 +60,18 @@ export const pickupAt = (top: number, u: number): number => Math.sqrt(top - Math
 /** s to the trip. A pickup at or above the multiple never trips; a start at or above the pickup trips at once. */
 export const secondsOf = ({ gap, timeConstant }: End, square: number, start: number, top: number): number =>
   square - top + gap <= 0 ? Infinity : timeConstant * timeConstants(square, start, top, gap);
+
+/** d ln(τ·N)/du, N being the time constants to the trip: where it turns from rising to falling lies a longer time inside. */
+const slope = (end: End, square: number, start: number, top: number): number =>
+  end.slope - end.gap / ((square - top + end.gap) * timeConstants(square, start, top, end.gap));
+
+export const risesAndFalls = ({ ends: [low, high] }: Stretch, square: number, start: number, top: number): boolean =>
+  slope(low, square, start, top) > 0 && slope(high, square, start, top) < 0;
+
+/** The body inside a stretch whose time is the longest. */
+export const turningEnd = ({ ends: [low, high], point }: Stretch, square: number, start: number, top: number): End =>
+  slowEnd(
+    top,
+    root((u) => slope(slowEnd(top, u, point), square, start, top), low.u, high.u),
+    point,
+  );

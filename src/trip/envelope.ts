@@ -1,7 +1,7 @@
 import { root } from "../metrology/root";
 import { slowest, timeConstants } from "./body";
 import type { HoldPoint, TripPoint } from "./characteristic";
-import { type End, endAt, pickupAt, type Stretch, secondsOf, slowEnd, stretchesOf } from "./edges";
+import { type End, endAt, pickupAt, risesAndFalls, type Stretch, secondsOf, stretchesOf, turningEnd } from "./edges";
 import { peak } from "./peak";
 
 /** What all admissible bodies have in common: pickup at least `holdMultiple`, `hold` not undercut, every trip point met. */
@@ -71,41 +71,27 @@ export const envelopeOf = ({ holdMultiple, hold, trips }: Requirements): Envelop
   };
 
   const longest = (square: number, start: number): Extreme => {
-    if (square < top)
-      return {
-        seconds: Infinity,
-        pickup: Math.sqrt(top),
-        timeConstant: slowest(governing(closest), top, Math.exp(closest)),
-      };
-    let [seconds, slow] = [-1, (stretches[0] as Stretch).low];
-    const offer = (end: End): void => {
-      const taken = secondsOf(end, square, start, top);
-      if (taken > seconds) [seconds, slow] = [taken, end];
-    };
-    for (const { low, high, point } of stretches) {
-      offer(low);
-      offer(high);
-      // d ln(τ·N)/du, N time constants to the trip: where it turns from rising to falling lies a longer time inside.
-      const slope = (end: End): number =>
-        end.slope - end.gap / ((square - top + end.gap) * timeConstants(square, start, top, end.gap));
-      if (slope(low) > 0 && slope(high) < 0)
-        offer(
-          slowEnd(
-            top,
-            root((u) => slope(slowEnd(top, u, point)), low.u, high.u),
-            point,
-          ),
-        );
+    if (square < top) return never;
+    let [seconds, slow] = [-1, (stretches[0] as Stretch).ends[0]];
+    for (const stretch of stretches) {
+      for (const end of stretch.ends) {
+        const taken = secondsOf(end, square, start, top);
+        if (taken > seconds) [seconds, slow] = [taken, end];
+      }
+      const inside = risesAndFalls(stretch, square, start, top) ? turningEnd(stretch, square, start, top) : undefined;
+      const taken = inside ? secondsOf(inside, square, start, top) : 0;
+      if (inside && taken > seconds) [seconds, slow] = [taken, inside];
     }
     return { seconds, pickup: slow.pickup, timeConstant: slow.timeConstant };
   };
+  const never = { seconds: Infinity, pickup: Math.sqrt(top), timeConstant: Infinity };
 
   const least = (measure: Measure): number =>
     -peak((u) => -measure(pickupAt(top, u), quickest(Math.exp(u))), [[closest, widest]]);
   const most = (measure: Measure): number =>
     peak(
       (u) => measure(pickupAt(top, u), slowest(governing(u), top, Math.exp(u))),
-      stretches.map(({ low, high }) => [low.u, high.u]),
+      stretches.map(({ ends: [low, high] }) => [low.u, high.u]),
     );
 
   return { shortest, longest, least, most, slowestTimeConstant: slowest(governing(widest), top, top - bottom) };

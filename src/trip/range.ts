@@ -51,24 +51,42 @@ export const tripRange = (bench: Bench, current: number): TripRange => {
 const printedMultiple = ({ ratedClass: { holdMultiple, hold, trips } }: Bench, multiple: number): number => {
   if (sameMultiple(multiple, holdMultiple)) return holdMultiple;
   if (hold && sameMultiple(multiple, hold.multiple)) return hold.multiple;
-  return trips.find((point) => sameMultiple(multiple, point.multiple))?.multiple ?? multiple;
+  for (const point of trips) if (sameMultiple(multiple, point.multiple)) return point.multiple;
+  return multiple;
+};
+
+/** The trip point that was printed for just this multiple from just this start. */
+const printedTrip = ({ ratedClass: { trips }, start, startMultiple }: Bench, scaled: number): TripPoint | undefined => {
+  for (const point of trips)
+    if (
+      scaled === point.multiple &&
+      (point.after === undefined ? start === 0 : sameMultiple(startMultiple, point.after))
+    )
+      return point;
+  return undefined;
 };
 
 const notBelow = (current: number, edge: number): boolean => current >= edge || sameMultiple(current, edge);
+
+// The edges that need no numbers of their own.
+const holds: Edge = { seconds: Infinity, line: "holds" };
+const mayHold: Edge = { seconds: Infinity, line: "may hold" };
+const noMinimum: Edge = { seconds: 0, line: "no minimum" };
+const mayTripAtOnce: Edge = { seconds: 0, line: "magnetic" };
 
 const shortestEdge = (bench: Bench, current: number, scaled: number): Edge => {
   const { magnetic, ratedClass, envelope, start } = bench;
   if (notBelow(bench.holdEdge, current)) {
     const atRating = notBelow(1, scaled) && notBelow(bench.rating, current);
-    if (ratedClass.holdSeconds === undefined || atRating) return { seconds: Infinity, line: "holds" };
-    return { seconds: ratedClass.holdSeconds, line: "hold test" };
+    return ratedClass.holdSeconds === undefined || atRating
+      ? holds
+      : { seconds: ratedClass.holdSeconds, line: "hold test" };
   }
-  if (magnetic && current > magnetic.lower && !sameMultiple(current, magnetic.lower))
-    return { seconds: 0, line: "magnetic" };
-  if (!ratedClass.hold) return { seconds: 0, line: "no minimum" };
+  if (magnetic && current > magnetic.lower && !sameMultiple(current, magnetic.lower)) return mayTripAtOnce;
+  if (!ratedClass.hold) return noMinimum;
   if (start === 0 && scaled === ratedClass.hold.multiple)
     return { seconds: ratedClass.hold.seconds, line: "printed", point: ratedClass.hold };
-  const body = envelope.shortest(scaled ** 2, start);
+  const body = envelope.shortest(scaled * scaled, start);
   const { floor } = ratedClass;
   // Up to the lower magnetic multiple the document forbids a trip so soon; from a warm start it says nothing.
   if (floor && start === 0 && body.seconds < floor.seconds)
@@ -77,20 +95,16 @@ const shortestEdge = (bench: Bench, current: number, scaled: number): Edge => {
 };
 
 const longestEdge = (bench: Bench, current: number, scaled: number): Edge => {
-  const { magnetic, ratedClass, envelope, start } = bench;
-  const thermal = (): Edge => {
-    const point = ratedClass.trips.find(
-      ({ multiple, after = 0 }) =>
-        scaled === multiple && (after === 0 ? start === 0 : sameMultiple(bench.startMultiple, after)),
-    );
-    if (point) return { seconds: point.seconds, line: "printed", point };
-    const body = envelope.longest(scaled ** 2, start);
-    return Number.isFinite(body.seconds)
-      ? { seconds: body.seconds, line: "slowest body", body }
-      : { seconds: Infinity, line: "may hold" };
-  };
-  const edge = thermal();
+  const { magnetic } = bench;
+  const edge = thermalLongest(bench, scaled);
   if (magnetic?.seconds !== undefined && notBelow(current, magnetic.upper) && edge.seconds > magnetic.seconds)
     return { seconds: magnetic.seconds, line: "magnetic" };
   return edge;
+};
+
+const thermalLongest = (bench: Bench, scaled: number): Edge => {
+  const point = printedTrip(bench, scaled);
+  if (point) return { seconds: point.seconds, line: "printed", point };
+  const body = bench.envelope.longest(scaled * scaled, bench.start);
+  return body.seconds === Infinity ? mayHold : { seconds: body.seconds, line: "slowest body", body };
 };

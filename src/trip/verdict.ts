@@ -38,7 +38,9 @@ export const verdict = (asked: Asked, trial: Trial): Verdict => {
   const gentle = { current: current - currentError, time: time - timeError };
   const harsh = { current: current + currentError, time: time + timeError };
   const place = placeOf(asked, outcome, gentle);
-  if (place !== placeOf(asked, outcome, harsh)) return { verdict: "too close to call", why: tooClose(asked, trial) };
+  const exact = currentError === 0 && timeError === 0;
+  if (!exact && place !== placeOf(asked, outcome, harsh))
+    return { verdict: "too close to call", why: tooClose(asked, trial) };
   // A crossing counts as a printed limit's only where even the farther corner crosses one.
   if (place === "below") return low(asked, trial, harsh);
   if (place === "above") return high(asked, trial, gentle);
