@@ -7,10 +7,10 @@ import type { Characteristic, RatedClass } from "./characteristic";
 
 const document = "IEC 60898-1";
 const edition = "2015 + A1:2019";
-const table7 = (test: string): Source => ({
+const table7 = (tests: string): Source => ({
   document,
   edition,
-  place: `Table 7, test ${test}`,
+  place: `Table 7, test ${tests}`,
   standing: "corroborated",
 });
 
@@ -73,7 +73,7 @@ const letterCharacteristic = (letter: Letter): Characteristic => {
       upper: upper * rating,
       seconds: 0.1,
       test: `tests d and e: no magnetic trip at ${lower} ×, a trip within 0.1 s at ${upper} ×`,
-      source: table7("d, e"),
+      source: table7("d and e"),
     }),
     takesSetting: false,
     magneticInWords: `above ${lower} × up to ${upper} × the rating`,

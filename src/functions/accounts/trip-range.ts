@@ -1,7 +1,7 @@
 import type { Step } from "../../definition/step";
 import { tex } from "../../definition/tex";
 import { say } from "../../metrology/say";
-import type { Source } from "../../metrology/source";
+import { citation, type Source } from "../../metrology/source";
 import { thermalEquation } from "../../thermal/model";
 import { usualTripRise } from "../../trip/ambient";
 import type { Asked } from "../../trip/asked";
@@ -141,7 +141,10 @@ export const rangeSources = ({ bench, characteristic, conditions }: Asked): Sour
   ];
   const physics: Source[] = [thermalEquation];
   if (conditions.ambient !== undefined) physics.push(ambientLaw);
-  return [...new Set([...points.filter((point) => point !== undefined), ...physics])];
+  const cited = new Map<string, Source>();
+  for (const source of [...points, ...physics])
+    if (source && !cited.has(citation(source))) cited.set(citation(source), source);
+  return [...cited.values()];
 };
 
 export const ambientLaw: Source = {
