@@ -1,0 +1,42 @@
+import { extname } from "node:path";
+import { parseArgs } from "node:util";
+
+export const usage = `Recalculates the formulas of an .xlsx or .xlsm workbook and says what came of it.
+
+  npm run --silent recalculate -- log.xlsx                  the summary: formulas, refusals, what was not calculated
+  npm run --silent recalculate -- log.xlsx --out new.xlsx   also writes a copy with the new values, all else unchanged
+  npm run --silent recalculate -- log.xlsx --csv Log        prints the sheet Log as CSV; the summary goes to the standard error
+
+The workbook itself is never touched unless it is also named after --out.
+
+Exit code: 0 all calculated, 1 some cells refused or not calculated, 2 the command or the workbook not understood.
+`;
+
+/** What the command was asked to do. */
+export interface Asked {
+  readonly file: string;
+  readonly out?: string;
+  readonly csv?: string;
+}
+
+/** The words of the command line; a sentence when they say nothing that can be done. */
+export const readWords = (words: readonly string[]): Asked | "help" | { readonly sentence: string } => {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...words],
+      allowPositionals: true,
+      options: { out: { type: "string" }, csv: { type: "string" }, help: { type: "boolean", short: "h" } },
+    });
+    if (values.help) return "help";
+    const [file, ...more] = positionals;
+    if (!file) return { sentence: "Name a workbook: npm run --silent recalculate -- log.xlsx (--help says more)." };
+    if (more.length > 0) return { sentence: `One workbook at a time, please: what is "${more[0]}"?` };
+    if (values.out && extname(values.out).toLowerCase() !== extname(file).toLowerCase())
+      return {
+        sentence: `The copy must end in ${extname(file) || "nothing"} as the workbook does, not ${values.out}.`,
+      };
+    return { file, ...(values.out && { out: values.out }), ...(values.csv !== undefined && { csv: values.csv }) };
+  } catch (thrown) {
+    return { sentence: `${(thrown as Error).message.split(". ")[0]}. (--help says what there is.)` };
+  }
+};
