@@ -27,6 +27,10 @@ import meterOhms from "./meter.ohms";
 import meterRepeats from "./meter.repeats";
 import meterTurns from "./meter.turns";
 import meterWatts from "./meter.watts";
+import thermalCompare from "./thermal.compare";
+import thermalFit from "./thermal.fit";
+import thermalForecast from "./thermal.forecast";
+import thermalHolds from "./thermal.holds";
 import thermalProfile from "./thermal.profile";
 import thermalRamp from "./thermal.ramp";
 import thermalRest from "./thermal.rest";
@@ -61,6 +65,10 @@ const rooms: readonly AnyDefinition[] = [
   thermalProfile,
   thermalRamp,
   thermalRest,
+  thermalFit,
+  thermalForecast,
+  thermalHolds,
+  thermalCompare,
   contactWatts,
   contactOhms,
   contactLimit,

@@ -102,7 +102,6 @@ export const forecast = (fitted: Fitted, shot: Shot, confidence = 0.95): Forecas
   const { value, slope } = lnTimeConstants(shot, pickup.value);
   const lnMedian = Math.log(timeConstant.value) + value;
   const median = value === Infinity ? "holds" : Math.exp(lnMedian);
-  if (profile.length === 0) return { low: "not known", median, high: "not known", from: "nothing" };
   if (covariance && isHill(fitted) && typeof pickup.high === "number" && shot.current > pickup.high) {
     // ln t moves with ln τ one to one, with ln pickup by its slope.
     const gradient = [slope * pickup.value, 1, 0];
@@ -114,6 +113,7 @@ export const forecast = (fitted: Fitted, shot: Shot, confidence = 0.95): Forecas
     const margin = studentFactor(tripped, confidence) * Math.sqrt((tripped / (tripped - 2)) * variance);
     return { low: Math.exp(lnMedian - margin), median, high: Math.exp(lnMedian + margin), from: "standard errors" };
   }
+  if (profile.length === 0) return { low: "not known", median, high: "not known", from: "nothing" };
   const cdf = trippedBy(fitted, shot);
   const low = quantile(cdf, lnMedian, (1 - confidence) / 2);
   const high = quantile(cdf, lnMedian, (1 + confidence) / 2);

@@ -15,3 +15,18 @@ export const modelCautions: readonly string[] = [
   "Near the pickup the time hangs on the current: at 1.05 times the pickup 1 % more current is 8 % less time. Set and read the current with care.",
   "Pickup and time constant hold for the air temperature, the mounting and the leads they were found with.",
 ];
+
+/** What learning from trials rests on. */
+export const learning: readonly Source[] = [
+  {
+    document: "NIST/SEMATECH e-Handbook of Statistical Methods",
+    place: "8.4.1.2, maximum likelihood with censored times",
+    standing: "handbook",
+  },
+  {
+    document: "Statistical Methods for Reliability Data",
+    edition: "1998",
+    place: "chapter 8, likelihood-ratio intervals",
+    standing: "from memory",
+  },
+];
