@@ -223,7 +223,10 @@ function withStyles(entries, styles) {
   return [...entries, ...(existsSync(join(root, styles)) ? [styles] : [])].map((path) => join(root, path));
 }
 
-const builders = { excel: addIn, workbench: page, "workbench-server": command, workbook: command, benchmark: command };
+const builders = {
+  ...{ excel: addIn, workbench: page, "workbench-server": command, workbook: command },
+  ...{ benchmark: command, examples: command },
+};
 
 module.exports = async (env = {}) => {
   const { bundles, entriesOf } = await import("./.setup/bundles.mjs");

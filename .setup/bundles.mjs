@@ -36,6 +36,13 @@ export const bundles = {
     folders: ["test/benchmark"],
     onlyByName: true,
   },
+  examples: {
+    output: "dist/examples",
+    entries: ["examples/source/make.ts"],
+    hosts: ["engine"],
+    folders: ["examples/source"],
+    onlyByName: true,
+  },
 };
 
 /** The entry files that are there: none when the host has been taken out of this copy. */
