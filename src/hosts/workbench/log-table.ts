@@ -22,12 +22,14 @@ export interface LogTable {
 /** The sheet whose headings tell a trial best; undefined when no sheet has headings. */
 export const logTable = (book: Book, view: GridView): LogTable | undefined => {
   const logs = book.sheets.map((sheet) => ({ sheet, ...headingsOf(sheet) }));
-  const best = logs.sort((a, b) => b.columns.length - a.columns.length)[0];
+  const best = logs.sort((a, b) => b.told - a.told || b.columns.length - a.columns.length)[0];
   return best && best.columns.length > 0 ? tableOf(best, view) : undefined;
 };
 
 interface Headings {
   readonly row: number;
+  /** How many of the telling words stand in it. */
+  readonly told: number;
   readonly columns: readonly { readonly column: number; readonly heading: string }[];
 }
 
@@ -43,14 +45,14 @@ const headingsOf = ({ cells }: Sheet): Headings => {
       const cell = texts.find(({ value }) => new RegExp(`^${word}\\b`, "i").test(String(value).trim()));
       return cell ? [{ column: cell.column, heading: String(cell.value) }] : [];
     });
-    return { row, columns };
+    return { row, told: columns.length, columns };
   });
-  const best = found.sort((a, b) => b.columns.length - a.columns.length || a.row - b.row)[0];
-  if (best && best.columns.length >= 3) return best;
+  const best = found.sort((a, b) => b.told - a.told || a.row - b.row)[0];
+  if (best && best.told >= 3) return best;
   const first = [...rows].sort(([a], [b]) => a - b).find(([, texts]) => texts.length > 1);
-  if (!first) return { row: 0, columns: [] };
+  if (!first) return { row: 0, told: 0, columns: [] };
   const columns = first[1].map(({ column, value }) => ({ column, heading: String(value) }));
-  return { row: first[0], columns: columns.sort((a, b) => a.column - b.column).slice(0, mostColumns) };
+  return { row: first[0], told: 0, columns: columns.sort((a, b) => a.column - b.column).slice(0, mostColumns) };
 };
 
 const tableOf = ({ sheet, row: heading, columns }: Headings & { sheet: Sheet }, view: GridView): LogTable => {

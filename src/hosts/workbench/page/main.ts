@@ -5,9 +5,11 @@ import { mountPane } from "../../pane/mount";
 import { announceCell } from "./announcer";
 import { Completion } from "./completion";
 import { element } from "./element";
+import { firstAnswer } from "./first-answer";
 import { gridEditor } from "./focus-grid";
 import { followScheme } from "./follow-scheme";
 import { showFormulaLine } from "./formula-line";
+import { goTo } from "./go-to";
 import { gridPort } from "./grid-port";
 import { OpenBook } from "./open-book";
 import { fetchOpened, type OpenedFile, onFileChosen } from "./opened-file";
@@ -52,6 +54,9 @@ const show = async (fetching: OpenedFile | Promise<OpenedFile>): Promise<void> =
     const { name, bytes } = await fetching;
     await say(`Calculating ${name} …`);
     const kept = await showWorkbook(book, readWorkbook(bytes, catalogue), catalogue);
+    // A newcomer sees an answer and its explanation at once.
+    const first = book.book && firstAnswer(book.book);
+    if (first) goTo(book, first);
     document.title = `${name} – Bimetal workbench`;
     await say(
       kept.length === 0 ? name : `${name}: ${kept.length} formulas keep the values they had, first ${kept[0]?.why}`,

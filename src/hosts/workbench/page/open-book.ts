@@ -1,7 +1,9 @@
+import { IUndoRedoService } from "@univerjs/core";
 import type { Book } from "../../engine/book";
 import { type GridView, viewOf } from "../../engine/grid-view";
 import type { Place } from "../../engine/place";
 import { snapshotOf } from "../../engine/snapshot";
+import { dressEdges, growRows } from "./dress-sheet";
 import type { Grid } from "./start-grid";
 
 type Listener = () => void;
@@ -37,11 +39,18 @@ export class OpenBook {
         resolve();
       });
     });
-    api.createWorkbook(snapshot).onSelectionChange(() => tell(this.#moved));
+    const workbook = api.createWorkbook(snapshot);
+    workbook.onSelectionChange(() => tell(this.#moved));
     this.#open = { unit: snapshot.id, book, view: viewOf(univer, snapshot.id) };
     // The engine says nothing at the end of a calculation of nothing.
     if (book.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await calculated;
-    tell(this.#moved);
+    workbook.getSheets().forEach((sheet, i) => {
+      dressEdges(sheet);
+      if (book.sheets[i]) growRows(sheet, book.sheets[i]);
+    });
+    // What the page did to show the workbook is nothing that a person would take back.
+    univer.__getInjector().get(IUndoRedoService).clearUndoRedo(snapshot.id);
+    this.moved();
   }
 
   /** Another cell, sheet or workbook. Returns the way to stop. */
@@ -54,6 +63,11 @@ export class OpenBook {
   onCalculated(listener: Listener): Listener {
     this.#calculated.add(listener);
     return () => this.#calculated.delete(listener);
+  }
+
+  /** Tells that another cell is selected, where the engine does not. */
+  moved(): void {
+    tell(this.#moved);
   }
 
   /** As it was opened, with its names and tables. Undefined until a workbook is open. */

@@ -1,3 +1,4 @@
+import { dressEdges } from "./dress-sheet";
 import { focusGrid } from "./focus-grid";
 import { goTo } from "./go-to";
 import type { OpenBook } from "./open-book";
@@ -37,7 +38,8 @@ const tabCalled = (name: string, onPress: () => void): HTMLButtonElement => {
 const takeFreshSheet = (book: OpenBook, taken: readonly string[]): void => {
   let n = 1;
   while (taken.includes(`Scratch ${n}`)) n++;
-  book.grid.api.getActiveWorkbook()?.create(`Scratch ${n}`, 200, 26);
+  const fresh = book.grid.api.getActiveWorkbook()?.create(`Scratch ${n}`, 200, 26);
+  if (fresh) dressEdges(fresh);
   goTo(book, { sheet: `Scratch ${n}`, row: 0, column: 0 });
   focusGrid();
 };

@@ -14,10 +14,25 @@ export const showWorkbook = async (
   catalogue: readonly AnyDefinition[],
 ): Promise<readonly Kept[]> => {
   const first = readable(book, catalogue);
-  await open.open(first.book);
+  await open.open(withLooks(first.book, book));
   if (!open.view?.isCircular()) return first.kept;
   const circles = circularCells(first.book).map((place) => [place, "It leads back to itself."] as const);
   const second = readable(book, catalogue, new Map(circles));
-  await open.open(second.book);
+  await open.open(withLooks(second.book, book));
   return second.kept;
 };
+
+/** The cells that an answer is going to fill are empty in the engine's words; here they get their formats and colours back. */
+const withLooks = (book: Book, original: Book): Book => ({
+  ...book,
+  sheets: book.sheets.map((sheet, i) => {
+    const there = new Set(sheet.cells.map(({ row, column }) => `${row} ${column}`));
+    const bare = (original.sheets[i]?.cells ?? []).filter(
+      ({ row, column, style }) => style && !there.has(`${row} ${column}`),
+    );
+    return {
+      ...sheet,
+      cells: [...sheet.cells, ...bare.map(({ row, column, style }) => ({ row, column, style, value: null }))],
+    };
+  }),
+});
