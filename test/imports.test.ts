@@ -50,7 +50,10 @@ const packages: [RegExp, string[]][] = [
   [/^node:/, ["hosts/workbench", "hosts/workbook", "hosts/excel"]],
   [/^(preact|d3-|katex)/, ["hosts/pane"]],
   [/^(@univerjs\/|react$|react-dom|rxjs)/, ["hosts/engine", "hosts/workbench"]],
-  [/^(fflate|saxes|@borgar\/fx)$/, ["hosts/engine", "hosts/pane", "hosts/excel", "hosts/workbench", "hosts/workbook"]],
+  [
+    /^(fflate|saxes|@borgar\/fx)(\/|$)/,
+    ["hosts/engine", "hosts/pane", "hosts/excel", "hosts/workbench", "hosts/workbook"],
+  ],
   [/^@stdlib\//, ["metrology"]],
 ];
 

@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { Unit } from "../metrology/say";
 import { BadInput } from "./bad-input";
 import { type Cell, CellError, type Range, sayCell } from "./cells";
+import { refusalSentence } from "./refusal-sentence";
 
 // The host pages forbid `eval`; without this zod probes for it at the first object schema and the browser reports a violation.
 z.config({ jitless: true });
@@ -47,38 +48,6 @@ export type Given<P extends Parameters> = { readonly [K in keyof P]: P[K] extend
 /** "startCurrent" as the sheet says it: "start current". */
 export const sheetName = (key: string): string => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
-const lookAlike = (text: string): boolean => text.trim() !== "" && Number.isFinite(Number(text.replace(",", ".")));
-
-/** Why a schema would not have a cell, in the house sentence. */
-const sentence = (
-  name: string,
-  wants: Pick<Parameter, "schema" | "unit" | "choices" | "ifBlank">,
-  cell: Cell,
-  hint?: string,
-): string => {
-  if (cell instanceof CellError) return `${name}: the cell holds ${cell.code}; mend that cell first.`;
-  if (cell === null || cell === "") return wants.ifBlank ?? `${name} is blank.`;
-  if (wants.choices) {
-    if (cell === 0 && wants.ifBlank) return wants.ifBlank;
-    return `${name}: ${sayCell(cell)} is not known; known are ${wants.choices.map((word) => `"${word}"`).join(", ")}.`;
-  }
-  const unit = wants.unit && ` ${wants.unit}`;
-  if (typeof cell !== "number") {
-    const text =
-      typeof cell === "string" && lookAlike(cell) ? ", which only looks like a number: type it again as one" : "";
-    return `${name}: a number${unit && ` in${unit}`} is wanted, not ${sayCell(cell)}${text}.`;
-  }
-  const issue = wants.schema.safeParse(cell).error?.issues[0];
-  const limit =
-    issue?.code === "too_small"
-      ? `${issue.inclusive ? "at least" : "more than"} ${issue.minimum}${unit}`
-      : issue?.code === "too_big"
-        ? `${issue.inclusive ? "at most" : "less than"} ${issue.maximum}${unit}`
-        : (issue?.message ?? "another number");
-  const zero = cell === 0 ? (wants.ifBlank ? `: ${wants.ifBlank}` : " (a blank cell counts as 0)") : "";
-  return `${name}: ${limit} is wanted, not ${cell}${unit}${zero}${hint ? `; ${hint}` : ""}${/[.!?]$/.test(hint ?? zero) ? "" : "."}`;
-};
-
 /**
  * No bench measures outside 1e-12 to 1e12 of any unit. The bound keeps every later product and quotient finite, so that a slip of
  * the keyboard is refused where it was typed.
@@ -120,7 +89,7 @@ export const quantity = (
     if (typeof cell === "number" && Number.isFinite(cell) && !measurable(cell))
       throw new BadInput(`${name}: ${cell} ${unit} is beyond any measurement (1e-12 to 1e12).`.replace("  ", " "));
     if (typeof cell === "number" && schema.safeParse(cell).success) return cell;
-    throw new BadInput(sentence(name, { schema, unit, ifBlank }, cell, hint));
+    throw new BadInput(refusalSentence(name, { schema, unit, ifBlank }, cell, hint));
   };
   return { spread: "row", schema, unit, meaning, ifBlank, read };
 };
@@ -136,7 +105,7 @@ export const word = <const W extends string>(
   const read = (cell: Cell, name: string): W => {
     const found = typeof cell === "string" ? known.get(plain(cell)) : undefined;
     if (found !== undefined) return found;
-    throw new BadInput(sentence(name, { schema, unit: "", choices, ifBlank }, cell));
+    throw new BadInput(refusalSentence(name, { schema, unit: "", choices, ifBlank }, cell));
   };
   return { spread: "row", schema, unit: "", meaning, choices, ifBlank, read };
 };
@@ -153,7 +122,7 @@ export const label = (meaning: string): Parameter<string> => ({
   read: (cell, name) => {
     if (typeof cell === "string" && cell !== "") return cell;
     if (typeof cell === "number" && cell !== 0) return String(cell);
-    throw new BadInput(sentence(name, { schema: z.string(), unit: "" }, cell));
+    throw new BadInput(refusalSentence(name, { schema: z.string(), unit: "" }, cell));
   },
 });
 
