@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Unit } from "../metrology/say";
 import { BadInput } from "./bad-input";
-import { type Cell, CellError, type Range, sayCell } from "./cells";
+import type { Cell, Range } from "./cells";
 import { refusalSentence } from "./refusal-sentence";
 
 // The host pages forbid `eval`; without this zod probes for it at the first object schema and the browser reports a violation.
