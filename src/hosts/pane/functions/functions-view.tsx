@@ -1,10 +1,10 @@
 import { useState } from "preact/hooks";
 import type { AnyDefinition } from "../../../definition/define";
+import { roomsOf } from "../../../derived/rooms";
 import type { Port, Selection } from "../port";
 import { find } from "./find";
 import { FunctionForm } from "./function-form";
 import { FunctionList } from "./function-list";
-import { roomsOf } from "./rooms";
 
 /** Find a function by word or room, fill in its form, put it into the sheet. */
 export const FunctionsView = ({ catalogue, port, selection }: Props) => {

@@ -1,4 +1,4 @@
-import type { AnyDefinition } from "../../../definition/define";
+import type { AnyDefinition } from "../definition/define";
 
 /** What each room of the functions is about. */
 const about: Record<string, string> = {
