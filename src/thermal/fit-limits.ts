@@ -1,3 +1,4 @@
+import { normalQuantile } from "../metrology/normal";
 import { studentQuantile } from "../metrology/student";
 import { atPickup, unexplained } from "./at-pickup";
 import { locationLimit, scaleLimit } from "./conditional";
@@ -72,12 +73,49 @@ const highest = (f: (x: number) => number, from: number, to: number): number => 
   return best;
 };
 
-/** The limits of time constant (s) and scatter; above an open lower end of the pickup the time constant has no upper one. */
-export const otherLimits = (trials: readonly Trial[], profile: PickupProfile, pickup: Limits, level: number) => {
-  const of = (what: "time constant" | "scatter", side: 1 | -1) =>
-    Math.exp(farthest(trials, profile, pickup, { level, side, of: what }));
+/** The time constant (s) whose likelihood is above a level; above an open lower end of the pickup it has no upper limit. */
+export const timeConstantLimits = (
+  trials: readonly Trial[],
+  profile: PickupProfile,
+  pickup: Limits,
+  level: number,
+): Limits => {
+  const reach = (side: 1 | -1) => Math.exp(farthest(trials, profile, pickup, { level, side, of: "time constant" }));
+  return { low: reach(-1), high: pickup.low === undefined ? undefined : reach(1) };
+};
+
+/** The scatter whose likelihood is above a level. */
+export const scatterLimits = (
+  trials: readonly Trial[],
+  profile: PickupProfile,
+  pickup: Limits,
+  level: number,
+): Required<Limits> => {
+  const reach = (side: 1 | -1) => Math.exp(farthest(trials, profile, pickup, { level, side, of: "scatter" }));
+  return { low: reach(-1), high: reach(1) };
+};
+
+/** 95 % of χ² with one degree of freedom. */
+const chiSquare95 = normalQuantile(0.975) ** 2;
+
+/**
+ * The 95 % limits of all three. A scatter is no location: its likelihood is that of n − 2 degrees of freedom (two quantities are
+ * fitted), so its limits are those at a drop larger by n/(n − 2), times √(n/(n − 2)), with the small-sample factor 1 + 1/(3(n − 2))
+ * of the likelihood ratio of a variance (Bartlett). Exact to three digits when nothing is held.
+ */
+export const limits95 = (trials: readonly Trial[], profile: PickupProfile) => {
+  const tripped = trials.filter(({ held }) => !held).length;
+  const dof = tripped - 2;
+  const top = profile.best.logLikelihood;
+  const level = top - dropAt(studentFactor(tripped, 0.95), tripped);
+  const pickup = pickupLimits(trials, profile, level);
+  const spread = tripped / dof;
+  const scatterLevel = top - (chiSquare95 / 2) * spread * (1 + 1 / (3 * dof));
+  const scatterPickup = pickupLimits(trials, profile, scatterLevel);
+  const { low, high } = scatterLimits(trials, profile, scatterPickup, scatterLevel);
   return {
-    timeConstant: { low: of("time constant", -1), high: pickup.low === undefined ? undefined : of("time constant", 1) },
-    scatter: { low: of("scatter", -1), high: of("scatter", 1) },
+    pickup,
+    timeConstant: timeConstantLimits(trials, profile, pickup, level),
+    scatter: { low: low * Math.sqrt(spread), high: high * Math.sqrt(spread) },
   };
 };

@@ -1,6 +1,6 @@
 import { studentQuantile } from "../metrology/student";
 import { atPickup } from "./at-pickup";
-import { dropAt, type Limits, otherLimits, pickupLimits, studentFactor } from "./fit-limits";
+import { dropAt, type Limits, limits95 } from "./fit-limits";
 import type { End, Estimate, Fitted, ProfileRow } from "./fitted";
 import { type NextTrial, refuseRunaway, refuseUnidentifiable } from "./identifiable";
 import { covarianceAt, timeConstantErrorAt } from "./information";
@@ -36,7 +36,7 @@ export const fittedTo = (
       ...counts,
     };
   const covariance = pinned ? undefined : covarianceAt(trials, best);
-  const limits = tripped > 2 ? limitsOf(trials, profile, tripped) : undefined;
+  const limits = tripped > 2 ? limits95(trials, profile) : undefined;
   const estimate = (i: number, value: number, ends?: Limits): Estimate => ({
     value,
     standardError: covariance ? value * Math.sqrt(covariance[i]?.[i] as number) : "not known",
@@ -63,12 +63,6 @@ const unbounded = (value: number): Estimate => ({
 
 const end = (limits: Limits | undefined, side: "low" | "high"): End =>
   limits ? (limits[side] ?? "no limit") : "not known";
-
-const limitsOf = (trials: readonly Trial[], profile: PickupProfile, tripped: number) => {
-  const level = profile.best.logLikelihood - dropAt(studentFactor(tripped, 0.95), tripped);
-  const pickup = pickupLimits(trials, profile, level);
-  return { pickup, ...otherLimits(trials, profile, pickup, level) };
-};
 
 /** One-sided confidences at which the profile is written down, on either side of its top. */
 const confidences = [5e-4, 0.002, 0.005, 0.0125, 0.025, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45];

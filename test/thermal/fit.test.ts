@@ -1,6 +1,6 @@
 import { NoAnswer } from "../../src/metrology/no-answer";
 import { fittedTo } from "../../src/thermal/fit";
-import { dropAt, otherLimits, pickupLimits, studentFactor } from "../../src/thermal/fit-limits";
+import { dropAt, pickupLimits, scatterLimits, studentFactor, timeConstantLimits } from "../../src/thermal/fit-limits";
 import { pickupProfile } from "../../src/thermal/pickup-profile";
 import { inOrder, type Trial } from "../../src/thermal/trial";
 import published from "./fits.json";
@@ -67,19 +67,29 @@ describe.each(published.cases)("$id: $description", ({ observations, expected })
       const profile = pickupProfile(ordered);
       const level = profile.best.logLikelihood - dense.crit_chi2 / 2;
       const pickup = pickupLimits(ordered, profile, level);
-      const others = otherLimits(ordered, profile, pickup, level);
+      const timeConstant = timeConstantLimits(ordered, profile, pickup, level);
       near(pickup.low, dense.profile95_chi2.Iu[0], 1e-6);
       near(pickup.high, dense.profile95_chi2.Iu[1], 1e-6);
-      near(others.timeConstant.low, dense.profile95_chi2.tau[0], 1e-6);
-      near(others.timeConstant.high, dense.profile95_chi2.tau[1], 1e-6);
+      near(timeConstant.low, dense.profile95_chi2.tau[0], 1e-6);
+      near(timeConstant.high, dense.profile95_chi2.tau[1], 1e-6);
       if (profile95) {
-        near(others.scatter.low, profile95.sigma[0], 1e-8);
-        near(others.scatter.high, profile95.sigma[1], 1e-8);
+        const scatter = scatterLimits(ordered, profile, pickup, level);
+        near(scatter.low, profile95.sigma[0], 1e-8);
+        near(scatter.high, profile95.sigma[1], 1e-8);
       }
       const tripped = ordered.filter(({ held }) => !held).length;
       // theirs rests on a t of nine digits
       near(2 * dropAt(studentFactor(tripped, 0.95), tripped), dense.crit_t, 1e-8);
     });
+});
+
+test("without holds the scatter's limits have the coverage that χ² gives them", () => {
+  const { scatter, tripped } = fittedTo(named("F5"));
+  // n·σ̂²/σ² follows χ² with n − 2 = 8. scipy: r − 1 − ln r = 3.841459/8·(1 + 1/24) at 8r = 2.413020 and 18.864052,
+  // below and above which χ² leaves 3.434 % and 1.560 %: together 4.994 %.
+  const squares = tripped * scatter.value ** 2;
+  expect(squares / (scatter.low as number) ** 2).toBeCloseTo(18.864052, 5);
+  expect(squares / (scatter.high as number) ** 2).toBeCloseTo(2.41302, 5);
 });
 
 describe("what the trials cannot tell", () => {

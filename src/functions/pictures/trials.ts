@@ -6,7 +6,7 @@ import type { Trial } from "../../thermal/trial";
 import type { Asked } from "../../trip/asked";
 import { sayTrial } from "../arguments/trials";
 
-const steps = 60;
+const steps = 28;
 
 /** Trials and the curve fitted to them, with its prediction band, and the band of the kind of breaker behind if that is known. */
 export const trialsPicture = (fitted: Fitted, trials: readonly Trial[], asked?: Asked): Plot => {
@@ -18,7 +18,7 @@ export const trialsPicture = (fitted: Fitted, trials: readonly Trial[], asked?: 
     typeof time === "number" ? Math.min(y.to, Math.max(y.from, time)) : y.to;
   const at = Array.from({ length: steps + 1 }, (_, i) => x.from * (x.to / x.from) ** (i / steps));
   // Close above the pickup the curve stands upright: it is sampled towards it.
-  for (let i = 1; i < 12; i++) at.push(fitted.pickup.value * (1 + 0.3 * 2 ** -i));
+  for (let i = 1; i < 8; i++) at.push(fitted.pickup.value * (1 + 0.2 * 3 ** -i));
   const shots = at
     .filter((current) => current >= x.from && current <= x.to)
     .sort((a, b) => a - b)
