@@ -47,8 +47,9 @@ const farthest = (
       : side * Math.log(scatter) + Math.sqrt(drop / 2);
   });
   const top = rough.indexOf(Math.max(...rough));
-  const edge = (i: number): number => inside[i]?.pickup ?? (i < 0 ? Math.max(low, inside[0]?.pickup as number) : high);
-  return side * highest(reach, Math.max(low, edge(top - 2)), Math.min(high, edge(top + 2)));
+  const lowest = low > 0 ? low : (inside[0]?.pickup as number);
+  const edge = (i: number): number => (i < 0 ? lowest : (inside[i]?.pickup ?? high));
+  return side * highest(reach, edge(top - 2), edge(top + 2));
 };
 
 /** The highest value of a function with one top between two ends, by golden section. */

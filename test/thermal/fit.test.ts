@@ -92,6 +92,25 @@ test("without holds the scatter's limits have the coverage that χ² gives them"
   expect(squares / (scatter.high as number) ** 2).toBeCloseTo(2.41302, 5);
 });
 
+test("thirty trips: estimates and limits as scipy finds them", () => {
+  // scipy: bounded minimisation of the residual sum of squares and brentq at RSS·(1 + t²/28); times simulated, three figures
+  const currents = [25, 30, 40, 51, 60, 80].flatMap((current) => Array<number>(5).fill(current));
+  const times = [
+    102, 105, 99.9, 95.1, 98.5, 54.3, 59.1, 65.4, 56.5, 55.9, 29.9, 29.6, 29, 26.7, 28.7, 17.7, 15, 16.1, 14.3, 15.1,
+    10.2, 11.6, 10.6, 12, 11.9, 6.36, 5.28, 6.18, 6.43, 6.51,
+  ];
+  const { pickup, timeConstant, scatter } = fittedTo(
+    currents.map((current, i) => ({ current, seconds: times[i] as number, held: false, preload: 0 })),
+  );
+  near(pickup.value, 20.444565398104015, 1e-7);
+  near(timeConstant.value, 91.56202053022173, 1e-7);
+  near(scatter.value, 0.06475775451620457, 1e-9);
+  near(pickup.low, 19.434734503672814, 1e-8);
+  near(pickup.high, 21.27402242339447, 1e-8);
+  near(timeConstant.low, 82.38123754934439, 1e-7);
+  near(timeConstant.high, 104.02911932601963, 1e-7);
+});
+
 describe("what the trials cannot tell", () => {
   test("a pickup pinned by a long hold has limits but no standard errors", () => {
     const found = fittedTo(named("F7"));
