@@ -1,4 +1,5 @@
 import { IUndoRedoService } from "@univerjs/core";
+import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { Book } from "../../engine/book";
 import { type GridView, viewOf } from "../../engine/grid-view";
 import type { Place } from "../../engine/place";
@@ -8,11 +9,25 @@ import type { Grid } from "./start-grid";
 
 type Listener = () => void;
 
+interface Opened {
+  readonly unit: string;
+  readonly asRead: Book;
+  readonly shown: Book;
+  readonly view: GridView;
+  readonly sizes: ReadonlyMap<string, Size>;
+}
+
+/** How many rows and columns a sheet has. */
+export interface Size {
+  readonly rows: number;
+  readonly columns: number;
+}
+
 /** The workbook that lies open in the grid, and the cell that is selected in it. */
 export class OpenBook {
   readonly #moved = new Set<Listener>();
   readonly #calculated = new Set<Listener>();
-  #open: { readonly unit: string; readonly book: Book; readonly view: GridView } | undefined;
+  #open: Opened | undefined;
 
   constructor(readonly grid: Grid) {
     const { api } = grid;
@@ -27,8 +42,8 @@ export class OpenBook {
     api.getFormula().calculationEnd(calculated);
   }
 
-  /** Shows another workbook; resolves once it has been calculated. What was open is given up. */
-  async open(book: Book): Promise<void> {
+  /** Shows another workbook, `asRead` in the engine's words; resolves once it has been calculated. What was open is given up. */
+  async open(book: Book, asRead: Book): Promise<void> {
     const { api, univer } = this.grid;
     if (this.#open) api.disposeUnit(this.#open.unit);
     this.#open = undefined;
@@ -41,7 +56,9 @@ export class OpenBook {
     });
     const workbook = api.createWorkbook(snapshot);
     workbook.onSelectionChange(() => tell(this.#moved));
-    this.#open = { unit: snapshot.id, book, view: viewOf(univer, snapshot.id) };
+    const sizes = workbook.getSheets().map((sheet) => [sheet.getSheetName(), sizeOf(sheet)] as const);
+    const view = viewOf(univer, snapshot.id);
+    this.#open = { unit: snapshot.id, asRead, shown: book, view, sizes: new Map(sizes) };
     // The engine says nothing at the end of a calculation of nothing.
     if (book.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await calculated;
     workbook.getSheets().forEach((sheet, i) => {
@@ -70,9 +87,19 @@ export class OpenBook {
     tell(this.#moved);
   }
 
-  /** As it was opened, with its names and tables. Undefined until a workbook is open. */
-  get book(): Book | undefined {
-    return this.#open?.book;
+  /** As it was read, with its names and tables. Undefined until a workbook is open. */
+  get asRead(): Book | undefined {
+    return this.#open?.asRead;
+  }
+
+  /** As the grid got it, in the engine's words. */
+  get shown(): Book | undefined {
+    return this.#open?.shown;
+  }
+
+  /** A sheet's size when it was opened. */
+  sizeAtFirst(sheet: string): Size | undefined {
+    return this.#open?.sizes.get(sheet);
   }
 
   get view(): GridView | undefined {
@@ -86,6 +113,8 @@ export class OpenBook {
     return sheet && range ? { sheet: sheet.getSheetName(), row: range.getRow(), column: range.getColumn() } : undefined;
   }
 }
+
+const sizeOf = (sheet: FWorksheet): Size => ({ rows: sheet.getMaxRows(), columns: sheet.getMaxColumns() });
 
 const tell = (listeners: ReadonlySet<Listener>): void => {
   for (const listener of [...listeners]) listener();

@@ -14,11 +14,11 @@ export const showWorkbook = async (
   catalogue: readonly AnyDefinition[],
 ): Promise<readonly Kept[]> => {
   const first = readable(book, catalogue);
-  await open.open(withLooks(first.book, book));
+  await open.open(withLooks(first.book, book), book);
   if (!open.view?.isCircular()) return first.kept;
   const circles = circularCells(first.book).map((place) => [place, "It leads back to itself."] as const);
   const second = readable(book, catalogue, new Map(circles));
-  await open.open(withLooks(second.book, book));
+  await open.open(withLooks(second.book, book), book);
   return second.kept;
 };
 

@@ -4,7 +4,7 @@ import type { Book } from "../../engine/book";
 import type { OpenBook } from "./open-book";
 
 /** The values of a reference as it stands in a formula of `sheet`: a range, a name, a table's column. */
-export const valuesOf = ({ book, view, grid }: OpenBook, reference: string, sheet: string): Range => {
+export const valuesOf = ({ asRead: book, view, grid }: OpenBook, reference: string, sheet: string): Range => {
   if (!book || !view) throw new Error("No workbook is open.");
   const plain = sheet.replace(/^'|'$/g, "").replaceAll("''", "'");
   const found = blockOf(book, reference, plain, 0);

@@ -1,0 +1,54 @@
+import type { AnyDefinition } from "../../../definition/define";
+import { readWorkbook } from "../../engine/xlsx/open-workbook";
+import { firstAnswer } from "./first-answer";
+import { goTo } from "./go-to";
+import type { OpenBook } from "./open-book";
+import type { OpenedFile } from "./opened-file";
+import { copyOf, download } from "./save-copy";
+import { showWorkbook } from "./show-workbook";
+
+/** Opening and saving, each with a sentence that says how it went. */
+export class Files {
+  #name = "workbook.xlsx";
+
+  constructor(
+    readonly book: OpenBook,
+    readonly catalogue: readonly AnyDefinition[],
+    readonly say: (sentence: string) => Promise<void>,
+  ) {}
+
+  open(fetching: OpenedFile | Promise<OpenedFile>): Promise<void> {
+    return this.#try(async () => {
+      await this.say("Opening …");
+      const { name, bytes } = await fetching;
+      await this.say(`Calculating ${name} …`);
+      const read = readWorkbook(bytes, this.catalogue);
+      const kept = await showWorkbook(this.book, read, this.catalogue);
+      this.#name = name;
+      document.title = `${name} – Bimetal workbench`;
+      // A newcomer sees an answer and its explanation at once.
+      const first = firstAnswer(read);
+      if (first) goTo(this.book, first);
+      const [one] = kept;
+      return one
+        ? `${name}: the formulas of ${kept.length} cells are not calculated here and keep their values, the first because: ${one.why}`
+        : name;
+    });
+  }
+
+  save(): Promise<void> {
+    return this.#try(async () => {
+      await this.say(`Writing ${this.#name} …`);
+      download(this.#name, copyOf(this.book, this.catalogue));
+      return `${this.#name}: saved as a copy. Charts, pictures and comments stay in the original.`;
+    });
+  }
+
+  async #try(work: () => Promise<string>): Promise<void> {
+    try {
+      await this.say(await work());
+    } catch (reason) {
+      await this.say(reason instanceof Error ? reason.message : String(reason));
+    }
+  }
+}
