@@ -34,36 +34,49 @@ const betaFraction = (x: number, a: number, b: number): number => {
 };
 
 /** For t > 0: the probability between 0 and t, and beyond t. Each keeps its digits where it is the smaller one. */
-const shares = (t: number, dof: number): { within: number; beyond: number } => {
-  const s = t / Math.sqrt(dof);
-  const [inside, outside] = [s > 1 ? 1 / (1 + 1 / (s * s)) : (s * s) / (1 + s * s), 1 / (1 + s * s)];
-  // x^a (1−x)^b / B(a, b) for a = ½, b = dof/2, and the same for the two exchanged.
-  const lnFront = lnGammaStep(dof / 2) - Math.log(Math.PI) / 2 + Math.log(inside) / 2 - (dof / 2) * Math.log1p(s * s);
-  const front = Math.exp(s > 1e150 ? lnGammaStep(dof / 2) - Math.log(Math.PI) / 2 - dof * Math.log(s) : lnFront);
-  if (inside < 1.5 / (dof / 2 + 2.5)) {
-    const within = front * betaFraction(inside, 0.5, dof / 2);
-    return { within, beyond: 0.5 - within };
-  }
-  const beyond = (front * betaFraction(outside, dof / 2, 0.5)) / dof;
-  return { within: 0.5 - beyond, beyond };
+type Shares = (t: number) => { within: number; beyond: number };
+
+/** What depends on the degrees of freedom alone is worked out once. */
+const sharesWith = (dof: number): Shares => {
+  const lnStep = lnGammaStep(dof / 2) - Math.log(Math.PI) / 2;
+  return (t) => {
+    const s = t / Math.sqrt(dof);
+    const [inside, outside] = [s > 1 ? 1 / (1 + 1 / (s * s)) : (s * s) / (1 + s * s), 1 / (1 + s * s)];
+    // x^a (1−x)^b / B(a, b) for a = ½, b = dof/2, and the same for the two exchanged.
+    const lnFront =
+      s > 1e150 ? lnStep - dof * Math.log(s) : lnStep + Math.log(inside) / 2 - (dof / 2) * Math.log1p(s * s);
+    if (inside < 1.5 / (dof / 2 + 2.5)) {
+      const within = Math.exp(lnFront) * betaFraction(inside, 0.5, dof / 2);
+      return { within, beyond: 0.5 - within };
+    }
+    const beyond = (Math.exp(lnFront) * betaFraction(outside, dof / 2, 0.5)) / dof;
+    return { within: 0.5 - beyond, beyond };
+  };
 };
 
 /** Student's t distribution: the probability to lie below t. `dof` is any real number above 0; Infinity is the normal distribution. */
-export const studentCdf = (t: number, dof: number): number => {
-  if (dof === Infinity) return normalCdf(t);
-  if (t === 0) return 0.5;
-  const { within, beyond } = shares(Math.abs(t), dof);
-  return t < 0 ? beyond : within < 0.25 ? 0.5 + within : 1 - beyond;
+export const studentCdf = (t: number, dof: number): number => studentCdfWith(dof)(t);
+
+/** The same for many t of one `dof`. */
+export const studentCdfWith = (dof: number): ((t: number) => number) => {
+  if (dof === Infinity) return normalCdf;
+  const shares = sharesWith(dof);
+  return (t) => {
+    if (t === 0) return 0.5;
+    const { within, beyond } = shares(Math.abs(t));
+    return t < 0 ? beyond : within < 0.25 ? 0.5 + within : 1 - beyond;
+  };
 };
 
 /** The t below which a share p of Student's distribution lies, 0 < p < 1; the coverage factor for 95 % is studentQuantile(0.975, dof). */
 export const studentQuantile = (p: number, dof: number): number => {
   if (dof === Infinity || !(p > 0 && p < 1)) return normalQuantile(p);
   if (p === 0.5) return 0;
+  const shares = sharesWith(dof);
   const within = Math.abs(p - 0.5);
   const beyond = Math.min(p, 1 - p);
   const misses = (lnT: number): number => {
-    const found = shares(Math.exp(lnT), dof);
+    const found = shares(Math.exp(lnT));
     return within < 0.25 ? Math.log(found.within / within) : Math.log(beyond / found.beyond);
   };
   // From far inside the smallest share a double can name to beyond the largest t it can.

@@ -1,5 +1,5 @@
 import { root } from "../metrology/root";
-import { studentCdf } from "../metrology/student";
+import { studentCdfWith } from "../metrology/student";
 import { studentFactor } from "./fit-limits";
 import type { Fitted, ProfileRow } from "./fitted";
 import { lnTimeConstants } from "./trial";
@@ -13,9 +13,10 @@ export interface Shot {
 /** How sure it is that the pickup lies below each profile row: Student's t of the signed root of the likelihood's drop. */
 const confidences = ({ profile, pickup, tripped }: Fitted): number[] => {
   const dof = tripped - 2;
+  const below = studentCdfWith(dof);
   return profile.map((row) => {
     const t = Math.sqrt(dof * Math.expm1((2 * row.drop) / tripped));
-    return row.pickup < pickup.value ? studentCdf(-t, dof) : studentCdf(t, dof);
+    return below(row.pickup < pickup.value ? -t : t);
   });
 };
 
@@ -69,10 +70,11 @@ const trippedBy = (fitted: Fitted, shot: Shot): ((lnSeconds: number) => number) 
     middle: Math.log(row.timeConstant) + lnTimeConstants(shot, row.pickup).value,
     spread: Math.sqrt((n / (n - 1)) * (row.scatter ** 2 + row.error ** 2)),
   }));
+  const below = studentCdfWith(n - 1);
   return (lnSeconds) =>
     parts.reduce((sum, { weight, middle, spread }) => {
       if (middle === Infinity || weight === 0) return sum;
-      return sum + weight * (middle === -Infinity ? 1 : studentCdf((lnSeconds - middle) / spread, n - 1));
+      return sum + weight * (middle === -Infinity ? 1 : below((lnSeconds - middle) / spread));
     }, 0);
 };
 

@@ -101,7 +101,7 @@ export const readFit = (range: Range, name: string): Fitted => {
     leftOut: number("left out"),
     logLikelihood: typeof likelihood === "number" ? likelihood : "not known",
     covariance: known ? covarianceLabels.map((label) => [1, 2, 3].map((i) => number(label, i))) : undefined,
-    profile,
+    profile: profile.sort((a, b) => a.pickup - b.pickup),
     pinned: row("pinned")[1] === true,
   };
 };
