@@ -27,8 +27,10 @@ export default define({
     { cells: [32, 18.4, 110, 16], gives: [12.510164186117713], worked: "mpmath 1.2 (exact solution), warm from 16 A" },
     { cells: [18, 18.4, 110], gives: ["holds"], worked: "by definition: below the pickup it never trips" },
   ],
-  calculate: ({ current, pickup, timeConstant, preload }) => {
-    const seconds = secondsToTrip({ pickup, timeConstant }, current, { preload: preloadBelow(pickup, preload) });
+  calculate: (given) => {
+    preloadBelow(given.pickup, given.preload);
+    // The row is the body and its start: a long column makes no other objects.
+    const seconds = secondsToTrip(given, given.current, given);
     return [seconds === Infinity ? "holds" : seconds];
   },
   explain: ({ current, pickup, timeConstant, preload = 0 }, [time = ""]) => {

@@ -33,7 +33,8 @@ export const sayNumber = (value: number, figures = 4): string => {
       .replace("e+", "e");
   // Whole numbers keep all their digits: a 12345 A setting is not 12340 A.
   if (Number.isInteger(value)) return String(value);
-  return String(Number(value.toPrecision(Math.max(figures, Math.ceil(Math.log10(size))))));
+  const digits = value.toPrecision(Math.max(figures, Math.ceil(Math.log10(size))));
+  return digits.includes(".") ? digits.replace(/\.?0+$/, "") : digits;
 };
 
 /** A quantity with its unit: "9.963 s", "2.55 ×", "holds" (a word has no unit). */

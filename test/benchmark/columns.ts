@@ -1,8 +1,9 @@
 import { call } from "../../src/definition/call";
-import type { AnyDefinition } from "../../src/definition/define";
-import { catalogue } from "../../src/functions";
+import { asked } from "../../src/trip/asked";
 import { envelopeOf } from "../../src/trip/envelope";
 import { iec60898 } from "../../src/trip/iec60898";
+import { verdict } from "../../src/trip/verdict";
+import { catalogued } from "./catalogued";
 import { type Comparison, compare } from "./compare";
 
 // A whole column in one call against the loop somebody would write by hand for exactly this question: the envelope solved once,
@@ -13,9 +14,6 @@ const rows = 1_048_576;
 /** Cells of a column by a fixed rule: no two alike, none at an edge. */
 const cells = (from: number, to: number): number[][] =>
   Array.from({ length: rows }, (_, i) => [from + (to - from) * ((i * 0.618034) % 1)]);
-
-const named = (name: string): AnyDefinition =>
-  catalogue.find((definition) => definition.name === name) as AnyDefinition;
 
 export const columns = (): Comparison[] => {
   const currents = cells(21, 230);
@@ -38,18 +36,19 @@ export const columns = (): Comparison[] => {
     for (let i = 0; i < rows; i++) answers[i] = range(flat[i] as number);
     return answers;
   };
+  const kind = asked(20, iec60898.C, {});
   const bareVerdict = () => {
     const answers = new Array(rows);
     for (let i = 0; i < rows; i++) {
-      const time = seconds[i] as number;
-      const [shortest, longest] = range(flat[i] as number);
-      const low = typeof shortest === "number" ? time < shortest : true;
-      const high = typeof longest === "number" && time > longest;
-      answers[i] = low
-        ? ["below", `tripped after ${time} s`]
-        : high
-          ? ["above", `tripped after ${time} s`]
-          : ["in range", `tripped after ${time} s`];
+      const trial = {
+        current: flat[i] as number,
+        time: seconds[i] as number,
+        outcome: "tripped" as const,
+        currentError: 0,
+        timeError: 0,
+      };
+      const { verdict: word, why } = verdict(kind, trial);
+      answers[i] = [word, why];
     }
     return answers;
   };
@@ -64,7 +63,7 @@ export const columns = (): Comparison[] => {
   return [
     compare(
       `TRIP.RANGE, ${rows} rows in one call`,
-      () => call(named("TRIP.RANGE"), [currents, 20, "C"]),
+      () => call(catalogued("TRIP.RANGE"), [currents, 20, "C"]),
       "bare loop of the same mathematics",
       bareRange,
       goal,
@@ -72,15 +71,15 @@ export const columns = (): Comparison[] => {
     ),
     compare(
       `TRIP.VERDICT, ${rows} rows in one call`,
-      () => call(named("TRIP.VERDICT"), [currents, times, 20, "C"]),
-      "bare loop that places the trial, without its reasons",
+      () => call(catalogued("TRIP.VERDICT"), [currents, times, 20, "C"]),
+      "bare loop of the trade's own verdict, reasons included",
       bareVerdict,
       goal,
       5,
     ),
     compare(
       `THERMAL.TIME, ${rows} rows in one call`,
-      () => call(named("THERMAL.TIME"), [currents, 22, 100]),
+      () => call(catalogued("THERMAL.TIME"), [currents, 22, 100]),
       "bare loop of the same mathematics",
       bareTime,
       goal,
