@@ -34,9 +34,7 @@ export const calculate = async (
   for (let round = 1; ; round++) {
     const { book: engineBook, kept } = readable(book, catalogue, alsoKeep);
     const run = await runEngine(engineBook, catalogue, memory, room);
-    const faults = run.isCircular()
-      ? circularCells(engineBook).map((place) => [place, "It leads back to itself."] as const)
-      : faultsOf(book, run, spelling);
+    const faults = run.isCircular() ? circles(engineBook, run) : faultsOf(book, run, spelling);
     const fresh = faults.filter(([place]) => !alsoKeep.has(place));
     const lacking = run.lacking();
     if (round === MOST_ROUNDS || (fresh.length === 0 && !lacking)) return { ...run, kept };
@@ -46,9 +44,18 @@ export const calculate = async (
   }
 };
 
-/** Answers that a spreadsheet would not give: several cells for a formula that is stored for one, the engine's own complaints. */
 type Fault = readonly [place: string, why: string];
 
+const circles = (book: Book, view: GridView): Fault[] => {
+  const found = circularCells(book);
+  if (found.length > 0) return found.map((place) => [place, "It leads back to itself."]);
+  // Not over references, so over cells that answers fill: one of these closes the circle.
+  return book.sheets.flatMap(({ name }) =>
+    view.spillsOn(name).map((block): Fault => [sayPlace({ sheet: name, ...block }), "It may lead back to itself."]),
+  );
+};
+
+/** Answers that a spreadsheet would not give: several cells for a formula that is stored for one, the engine's own complaints. */
 const faultsOf = (book: Book, view: GridView, spelling: Spelling): Fault[] =>
   book.sheets.flatMap((sheet) => {
     const anchors = new Set(view.spillsOn(sheet.name).map(({ row, column }) => `${row} ${column}`));

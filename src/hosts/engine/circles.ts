@@ -1,4 +1,4 @@
-import { parseA1Ref } from "@borgar/fx";
+import { parseA1Ref, type Token } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import type { Book } from "./book";
 import { type Place, sayPlace } from "./place";
@@ -7,8 +7,8 @@ interface Formula extends Place {
   readonly formula: string;
 }
 
-/** Formulas on one sheet by row, each row in order of columns. */
-type Rows = Map<number, number[]>;
+/** The numbers of the formulas on one sheet, by row and column. */
+type Rows = Map<number, Map<number, number>>;
 
 /** Looking at more references than this ends the search; then every formula that was still open counts as part of a circle. */
 const MOST_STEPS = 20_000_000;
@@ -23,24 +23,21 @@ export const circularCells = (book: Book): string[] => {
       formula === undefined ? [] : [{ sheet: sheet.name, row, column, formula }],
     ),
   );
-  const numbers = new Map(formulas.map((place, number) => [sayPlace(place), number]));
   const rows = new Map<string, Rows>();
-  for (const { sheet, row, column } of formulas) {
-    const own = rows.get(sheet.toLowerCase()) ?? new Map();
+  formulas.forEach(({ sheet, row, column }, number) => {
+    const own: Rows = rows.get(sheet.toLowerCase()) ?? new Map();
     rows.set(sheet.toLowerCase(), own);
-    own.set(row, [...(own.get(row) ?? []), column]);
-  }
-  const sheetNames = new Map(book.sheets.map(({ name }) => [name.toLowerCase(), name]));
+    own.set(row, (own.get(row) ?? new Map()).set(column, number));
+  });
   let steps = 0;
   const readBy = (number: number): number[] => {
     const { sheet, formula } = formulas[number] as Formula;
     const found: number[] = [];
-    for (const { type, value } of tokenize(formula)) {
+    for (const { type, value } of withNames(formula, book)) {
       if (!type.startsWith("range")) continue;
       const reference = parseA1Ref(value);
       if (!reference || !("range" in reference)) continue;
-      const name = sheetNames.get((reference.context?.at(-1) ?? sheet).toLowerCase());
-      const own = name && rows.get(name.toLowerCase());
+      const own = rows.get((reference.context?.at(-1) ?? sheet).toLowerCase());
       if (!own) continue;
       const { top, left, bottom = top, right = left } = reference.range;
       const inRows = (row: number) => row >= (top ?? 0) && row <= (bottom ?? Infinity);
@@ -49,10 +46,9 @@ export const circularCells = (book: Book): string[] => {
         ? Array.from({ length: (bottom ?? 0) - (top ?? 0) + 1 }, (_, step) => (top ?? 0) + step)
         : [...own.keys()].filter(inRows);
       for (const row of wanted)
-        for (const column of own.get(row) ?? []) {
+        for (const [column, read] of own.get(row) ?? []) {
           steps += 1;
-          if (column >= (left ?? 0) && column <= (right ?? Infinity))
-            found.push(numbers.get(sayPlace({ sheet: name, row, column })) as number);
+          if (column >= (left ?? 0) && column <= (right ?? Infinity)) found.push(read);
         }
     }
     return found;
@@ -60,6 +56,14 @@ export const circularCells = (book: Book): string[] => {
   const isOver = () => steps > MOST_STEPS;
   return members(formulas.length, readBy, isOver).map((number) => sayPlace(formulas[number] as Formula));
 };
+
+/** The words of a formula, and of what its names stand for; names of names are followed a few steps. */
+const withNames = (formula: string, book: Book, depth = 0): Token[] =>
+  tokenize(formula).flatMap((token) => {
+    const isName = token.type === "range_named" && depth < 5;
+    const meant = isName && book.names?.find(({ name }) => name.toLowerCase() === token.value.toLowerCase());
+    return meant ? withNames(`=${meant.formula}`, book, depth + 1) : [token];
+  });
 
 /** Tarjan's strongly connected components without recursion, as chains may be long; those of one node only when it reads itself. */
 const members = (count: number, readBy: (node: number) => number[], isOver: () => boolean): number[] => {

@@ -50,6 +50,8 @@ const word = (token: Token, at: Place, book: Book, known: Known, locals: Readonl
   const { type, value } = token;
   const small = value.toLowerCase();
   if (isFunction(token)) {
+    if (book.countsFrom1904 && ofDates.has(value.toUpperCase()))
+      return { why: `The workbook counts its dates from 1904, and ${value} here from 1900.` };
     if (known.hasFunction(value) || locals.has(small)) return { formula: value };
     return { why: `The function ${value} is not known here.` };
   }
@@ -67,6 +69,12 @@ const word = (token: Token, at: Place, book: Book, known: Known, locals: Readonl
   if (type === "unknown") return { why: `It cannot be read at "${value}".` };
   return { formula: value };
 };
+
+const ofDates: ReadonlySet<string> = new Set(
+  "DATE DATEVALUE DATEDIF DAY DAYS360 EDATE EOMONTH ISOWEEKNUM MONTH NETWORKDAYS NETWORKDAYS.INTL NOW TEXT TODAY WEEKDAY WEEKNUM WORKDAY WORKDAY.INTL YEAR YEARFRAC".split(
+    " ",
+  ),
+);
 
 /** Names that LET and LAMBDA bring in. In a formula with either every bare name before a comma may be one. */
 const localNames = (tokens: readonly Token[]): ReadonlySet<string> => {

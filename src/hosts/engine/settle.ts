@@ -17,7 +17,7 @@ interface Engine {
   };
 }
 
-/** Answers that feed each other in a circle never settle; then the last values stand. */
+/** Answers that feed each other in a circle never settle. */
 const MOST_PASSES = 200;
 
 /**
@@ -33,7 +33,9 @@ export const settleSpills = (): boolean => {
       if (this._runtimeService.isCycleDependency()) circular.add(unit);
       else circular.delete(unit);
     let before = new Map<string, unknown[]>();
-    for (let pass = 0; state && pass < MOST_PASSES; pass++) {
+    for (let pass = 0; state; pass++) {
+      if (pass === MOST_PASSES) for (const unit of Object.keys(state.arrayFormulaRange)) circular.add(unit);
+      if (pass === MOST_PASSES) break;
       const now = spilledValues(state);
       const changed = onlyChanged(state.arrayFormulaRange, before, now);
       const features = pass === 0 ? state.runtimeFeatureRange : {};

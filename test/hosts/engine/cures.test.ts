@@ -121,6 +121,18 @@ test("formulas that go in a circle keep their values and are named; the rest is 
   expect(whys(grid)).toEqual(["0,0", "0,1", "0,2"].map((place) => `${place} It leads back to itself.`));
 });
 
+test("circles over a name and over spilled answers are found too", async () => {
+  const circle = async (cells: Sheet["cells"], names: Book["names"] = []) => {
+    const grid = await calculate(book([...cells, ...cellsFrom([["=1+1"]], { row: 20 })], {}, names), []);
+    return [...whys(grid), ...shown(grid, "A21")];
+  };
+  const kept = (column: number, formula: string) => ({ row: 0, column, value: 7, formula });
+  const names = [{ name: "Back", formula: "S!$A$1" }];
+  expect(await circle([kept(0, "=Back+1")], names)).toEqual(["0,0 It leads back to itself.", 2]);
+  const spilled = ["0,0 It may lead back to itself.", "0,3 It may lead back to itself."];
+  expect(await circle([kept(0, "=VSTACK(1,D2+1)"), kept(3, "=VSTACK(1,A2+1)")])).toEqual([...spilled, 2]);
+});
+
 describe("formulas as files store them", () => {
   test("one that is stored for one cell takes one value of a range, that of its own row", async () => {
     const single = (formula: string, row: number) => ({
