@@ -10,12 +10,14 @@ const lnGammaStep = (a: number): number => {
   return lifted + Math.log(at - 0.25) / 2 + x * (1 / 4 + x * (-5 / 8 + x * (61 / 12 - (x * 1385) / 16)));
 };
 
+/** Lentz's guard against a zero below the fraction. */
+const lifted = (value: number): number => (value < 1e-300 && value > -1e-300 ? 1e-300 : value);
+
 /**
  * The continued fraction of the incomplete beta function, Lentz's way (Numerical Recipes, section 6.4):
  * I_x(a, b) = fraction · x^a (1−x)^b / (a·B(a, b)), quick for x < (a+1)/(a+b+2).
  */
 const betaFraction = (x: number, a: number, b: number): number => {
-  const lifted = (value: number): number => (Math.abs(value) < 1e-300 ? 1e-300 : value);
   let c = 1;
   let d = 1 / lifted(1 - ((a + b) * x) / (a + 1));
   let fraction = d;
@@ -28,7 +30,8 @@ const betaFraction = (x: number, a: number, b: number): number => {
     d = 1 / lifted(1 + odd * d);
     c = lifted(1 + odd / c);
     fraction *= c * d;
-    if (Math.abs(c * d - 1) < 2e-16) break;
+    const change = c * d - 1;
+    if (change < 2e-16 && change > -2e-16) break;
   }
   return fraction;
 };
