@@ -3,11 +3,13 @@ import { catalogue } from "../../functions/index";
 import { mountPane } from "../pane/mount";
 import { associate } from "./associate";
 import { excelPort } from "./port";
+import { associateRibbon } from "./ribbon";
 import { followTheme } from "./theme";
 
-// First of all and without waiting: Excel may call a function as soon as this script has run.
+// First of all and without waiting: Excel may call a function or an action as soon as this script has run.
 const memory = new Memory();
 associate(catalogue, memory);
+associateRibbon();
 
 void Office.onReady(({ host }) => {
   const pane = document.getElementById("pane");

@@ -57,13 +57,19 @@ export class ExcelHost {
       message: [first + place, id, handed, address, withErrors],
     }));
     this.send({ type: 3, message: { entries } });
-    for (let tries = 0; tries < 1000 && !this.#replies.has(this.#calls); tries++)
-      await new Promise((r) => setTimeout(r, 10));
+    const isWaiting = () => calls.some((_, place) => !this.#replies.has(first + place));
+    for (let tries = 0; tries < 1500 && isWaiting(); tries++) await new Promise((r) => setTimeout(r, 10));
     return calls.map(({ id }, place) => {
       const reply = this.#replies.get(first + place);
       if (!reply) throw new Error(`${id} was never answered: its cell would stay at #BUSY!.`);
       return reply;
     });
+  }
+
+  /** Presses a button of the ribbon, by the name of its action. */
+  press(action: string): void {
+    const entry = { messageCategory: 2, messageType: 1000, message: [action, null] };
+    this.send({ type: 3, message: { entries: [entry] } });
   }
 
   /** Tells the page that something has happened in the workbook. */

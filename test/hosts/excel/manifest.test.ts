@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { insertAction } from "../../../src/hosts/excel/ribbon";
 
 // manifest.xml against Microsoft's schemas (schemas/PROVENANCE.md) and against what they do not say.
 
@@ -77,6 +78,10 @@ test("functions, pane and ribbon share one page", () => {
   expect(pathOf(urlOf(runtime) as string)).toBe("taskpane.html");
   // Two panes would be two pages.
   expect(manifest).not.toContain("TaskpaneId");
+});
+
+test("the one action of the ribbon is the one that the script has", () => {
+  expect(all(/<FunctionName>(.*)<\/FunctionName>/g)).toEqual([insertAction]);
 });
 
 test("the functions have metadata, a script and the namespace BIMETAL", () => {

@@ -21,8 +21,9 @@ const pageAddress = new URL("http://localhost/taskpane.html?_host_Info=Excel$Win
 /** `receive` is told every message that the page sends to Excel. */
 export const openOfficePage = (receive: (text: string) => void): OfficePage => {
   const timers = new Set<NodeJS.Timeout>();
-  const later = (work: () => void, milliseconds?: number) => {
-    const timer = setTimeout(work, milliseconds);
+  // A long batch is put off with arguments of its own, so those are handed on.
+  const later = (work: (...given: unknown[]) => void, milliseconds?: number, ...given: unknown[]) => {
+    const timer = setTimeout(work, milliseconds, ...given);
     timers.add(timer);
     return timer;
   };

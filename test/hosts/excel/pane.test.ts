@@ -1,5 +1,7 @@
+import { setTimeout as pause } from "node:timers/promises";
 import axe from "axe-core";
 import type { Page } from "puppeteer-core";
+import { insertAction } from "../../../src/hosts/excel/ribbon";
 import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
 import { serveBuiltPages } from "./built-pages";
 import { ExcelHost } from "./excel-host";
@@ -136,6 +138,18 @@ test("the pane follows Excel's dark theme", async () => {
   const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled }, { ground: "#262626" });
   await pane.shows("Cell F2");
   expect(await pane.page.evaluate(() => getComputedStyle(document.documentElement).colorScheme)).toBe("dark");
+});
+
+test("the ribbon's Insert shows the list of functions, from which one goes into the selected cell", async () => {
+  const pane = await openInExcel({ ...cell("Log!F2", "", ""), ...spilled });
+  await pane.shows("Cell F2");
+  pane.host.press(insertAction);
+  await pane.shows("Find a function by what it is about");
+  await pane.page.locator("::-p-text(TRIP.CHARACTERISTICS)").click();
+  await pane.page.locator("::-p-text(Insert into Log!F2)").click();
+  const put = 'GetActiveCell().Formulas = [["=BIMETAL.TRIP.CHARACTERISTICS()"]]';
+  for (let tries = 0; tries < 300 && !pane.host.workbook?.done.includes(put); tries++) await pause(10);
+  expect(pane.host.workbook?.done).toContain(put);
 });
 
 test("an Excel that cannot tell spills is told to be too old", async () => {

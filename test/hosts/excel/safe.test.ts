@@ -122,6 +122,19 @@ test("the cells of the same batch keep their answers", () => {
   expect(answerOf("CONTACT.WATTS")).toEqual([[3.2]]);
 });
 
+test("a batch that takes long is put off, not cut short", async () => {
+  const slow = giving("TAKES.LONG", () => {
+    const end = performance.now() + 300;
+    while (performance.now() < end);
+    return [[1, 2]];
+  });
+  associate([slow], memory);
+  const long = await runtime.host.callAll(
+    Array.from({ length: 6 }, () => ({ id: "TAKES.LONG", handed: [null, null] })),
+  );
+  expect(long.map(({ value }) => value)).toEqual(Array.from({ length: 6 }, () => [[1, 2]]));
+});
+
 test("an error in one cell of a range costs that cell's answer only", () => {
   expect(answerOf("CONTACT.WATTS", 1)).toEqual([[3.2, defect(/^drop: the cell holds #N\/A/)]]);
 });
