@@ -1,5 +1,6 @@
 import { define } from "../definition/define";
 import { optional, word } from "../definition/parameter";
+import { tex } from "../definition/tex";
 import { say, sayNumber } from "../metrology/say";
 import { modelCautions, thermalEquation } from "../thermal/model";
 import { courseOf } from "../thermal/profile";
@@ -96,7 +97,7 @@ export default define({
       steps: [
         {
           sentence: "Heat grows with the square of the current and leaks away with the time constant",
-          tex: String.raw`\tau\,\frac{\mathrm{d}s}{\mathrm{d}t} = \left(\frac{i(t)}{${sayNumber(given.pickup)}\ \mathrm{A}}\right)^2 - s,\qquad \tau = ${sayNumber(given.timeConstant)}\ \mathrm{s}`,
+          tex: String.raw`\tau\,\frac{\mathrm{d}s}{\mathrm{d}t} = \left(\frac{i(t)}{${tex(given.pickup)}\ \mathrm{A}}\right)^2 - s,\qquad \tau = ${tex(given.timeConstant)}\ \mathrm{s}`,
           plain: `τ·ds/dt = (i/${say(given.pickup, "A")})² − s, τ = ${say(given.timeConstant, "s")}; trips at s = 1`,
         },
         {

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
+import { tex } from "../definition/tex";
 import { say, sayNumber } from "../metrology/say";
 import { modelCautions, thermalEquation } from "../thermal/model";
 import { heatInRamp, rampTrip } from "../thermal/ramp";
@@ -45,6 +46,7 @@ export default define({
   },
   explain: ({ rate, pickup, timeConstant, from = 0 }, [time = 0, trip = 0]) => {
     const n = (value: number) => sayNumber(value, 5);
+    const x = (value: number) => tex(value, "", 5);
     const [seconds, current] = [Number(time), Number(trip)];
     const passes = (pickup - from) / rate;
     const stateThen = passes > 0 ? heatInRamp(timeConstant, { rate, from }, passes) / pickup ** 2 : 0;
@@ -56,7 +58,7 @@ export default define({
         passes > 0
           ? {
               sentence: `When the current passes the pickup the strip is far from its trip: it follows the square of the current with a delay of its time constant, and has come to ${sayNumber(100 * stateThen, 3)} % of the trip's heat only`,
-              tex: String.raw`t_p = \frac{I_p - I_0}{r} = \frac{${n(pickup)} - ${n(from)}}{${n(rate)}} = ${n(passes)}\ \mathrm{s},\qquad s(t_p) = ${n(stateThen)}`,
+              tex: String.raw`t_p = \frac{I_p - I_0}{r} = \frac{${x(pickup)} - ${x(from)}}{${x(rate)}} = ${x(passes)}\ \mathrm{s},\qquad s(t_p) = ${x(stateThen)}`,
               plain: `passes the pickup at (${n(pickup)} − ${n(from)}) / ${n(rate)} = ${say(passes, "s")}; state there ${n(stateThen)}, 1 trips`,
             }
           : {
@@ -67,17 +69,17 @@ export default define({
         {
           sentence:
             "While the rest of the heat comes in, the current goes on rising; in a ramp that lasts many time constants the delay alone is worth",
-          tex: String.raw`r\,\tau = ${n(rate)} \cdot ${n(timeConstant)} = ${n(lag)}\ \mathrm{A}`,
+          tex: String.raw`r\,\tau = ${x(rate)} \cdot ${x(timeConstant)} = ${x(lag)}\ \mathrm{A}`,
           plain: `r·τ = ${n(rate)} × ${n(timeConstant)} = ${say(lag, "A")}`,
         },
         {
           sentence: "The trip is where the heat of the ramp meets the heat of the pickup",
-          tex: String.raw`(i - r\tau)^2 + (r\tau)^2 + C\,e^{-t/\tau} = I_p^2,\quad i = ${n(from)} + ${n(rate)}\,t \;\Rightarrow\; t = ${n(seconds)}\ \mathrm{s},\ i = ${n(current)}\ \mathrm{A}`,
+          tex: String.raw`(i - r\tau)^2 + (r\tau)^2 + C\,e^{-t/\tau} = I_p^2,\quad i = ${x(from)} + ${x(rate)}\,t \;\Rightarrow\; t = ${x(seconds)}\ \mathrm{s},\ i = ${x(current)}\ \mathrm{A}`,
           plain: `(i − rτ)² + (rτ)² + C·e^(−t/τ) = Iₚ² with i = ${n(from)} + ${n(rate)}·t gives t = ${say(seconds, "s", 5)}, i = ${say(current, "A", 5)}`,
         },
         {
           sentence: "To come within 1 % of the pickup the ramp would have to be slower than",
-          tex: String.raw`r < 0.01\,\frac{I_p}{\tau} = ${n(slow)}\ \mathrm{A/s}`,
+          tex: String.raw`r < 0.01\,\frac{I_p}{\tau} = ${x(slow)}\ \mathrm{A/s}`,
           plain: `r < 0.01 × ${n(pickup)} / ${n(timeConstant)} = ${say(slow, "A/s")}`,
         },
       ],

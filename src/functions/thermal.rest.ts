@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
+import { tex } from "../definition/tex";
 import { say, sayNumber } from "../metrology/say";
 import { secondsToCool } from "../thermal/body";
 import { modelCautions, thermalEquation } from "../thermal/model";
@@ -32,7 +33,7 @@ export default define({
     steps: [
       {
         sentence: "Without current the state falls by the same share in equal times",
-        tex: String.raw`t = \tau \ln\frac{s_0}{s} = ${sayNumber(timeConstant)} \cdot \ln\frac{${sayNumber(state)}}{${sayNumber(target)}} = ${sayNumber(timeConstant * Math.log(state / target))}\ \mathrm{s}`,
+        tex: String.raw`t = \tau \ln\frac{s_0}{s} = ${tex(timeConstant)} \cdot \ln\frac{${tex(state)}}{${tex(target)}} = ${tex(timeConstant * Math.log(state / target))}\ \mathrm{s}`,
         plain: `t = τ·ln(s₀/s) = ${say(timeConstant, "s")} × ln(${sayNumber(state)} / ${sayNumber(target)}) = ${say(timeConstant * Math.log(state / target), "s")}`,
       },
     ],

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
+import { tex } from "../definition/tex";
 import { say, sayNumber } from "../metrology/say";
 import { heatAfter } from "../thermal/body";
 import { modelCautions, thermalEquation } from "../thermal/model";
@@ -53,18 +54,19 @@ export default define({
   explain: (given, [state = ""]) => {
     const { current, time, pickup, timeConstant, start = 0 } = given;
     const n = (value: number) => sayNumber(value, 6);
+    const x = (value: number) => tex(value, "", 6);
     const settled = (current / pickup) ** 2;
     const left = Math.exp(-time / timeConstant);
     return {
       steps: [
         {
           sentence: "For ever, this current would take the strip to",
-          tex: String.raw`s_\infty = \left(\frac{I}{I_p}\right)^2 = \left(\frac{${n(current)}}{${n(pickup)}}\right)^2 = ${n(settled)}`,
+          tex: String.raw`s_\infty = \left(\frac{I}{I_p}\right)^2 = \left(\frac{${x(current)}}{${x(pickup)}}\right)^2 = ${x(settled)}`,
           plain: `s∞ = (${n(current)} / ${n(pickup)})² = ${n(settled)}`,
         },
         {
           sentence: "Of the distance from its start a share is left after this time",
-          tex: String.raw`e^{-t/\tau} = e^{-${n(time)}/${n(timeConstant)}} = ${n(left)}`,
+          tex: String.raw`e^{-t/\tau} = e^{-${x(time)}/${x(timeConstant)}} = ${x(left)}`,
           plain: `e^(−t/τ) = e^(−${n(time)} / ${n(timeConstant)}) = ${n(left)}`,
         },
         {
@@ -72,7 +74,7 @@ export default define({
             typeof state === "number"
               ? "so that the strip stands at"
               : "so that the strip would stand beyond its trip, at",
-          tex: String.raw`s = s_\infty + (s_0 - s_\infty)\,e^{-t/\tau} = ${n(settled)} + (${n(start)} - ${n(settled)}) \cdot ${n(left)} = ${n(stateAfter(given, time))}`,
+          tex: String.raw`s = s_\infty + (s_0 - s_\infty)\,e^{-t/\tau} = ${x(settled)} + (${x(start)} - ${x(settled)}) \cdot ${x(left)} = ${x(stateAfter(given, time))}`,
           plain: `s = s∞ + (s₀ − s∞)·e^(−t/τ) = ${n(settled)} + (${n(start)} − ${n(settled)}) × ${n(left)} = ${n(stateAfter(given, time))}`,
         },
       ],

@@ -1,4 +1,5 @@
 import { define } from "../definition/define";
+import { tex } from "../definition/tex";
 import { say, sayNumber } from "../metrology/say";
 import { secondsToTrip } from "../thermal/body";
 import { modelCautions, thermalEquation } from "../thermal/model";
@@ -35,12 +36,13 @@ export default define({
   },
   explain: ({ current, pickup, timeConstant, preload = 0 }, [time = ""]) => {
     const n = (value: number) => sayNumber(value, 6);
+    const x = (value: number) => tex(value, "", 6);
     const start = {
       sentence:
         preload > 0
           ? "The strip starts warm: carried for long, the preload has brought it part of the way to the trip"
           : "The strip starts cold, with its whole way to the trip before it",
-      tex: String.raw`\left(\frac{I_0}{I_p}\right)^2 = \left(\frac{${n(preload)}}{${n(pickup)}}\right)^2 = ${n((preload / pickup) ** 2)}`,
+      tex: String.raw`\left(\frac{I_0}{I_p}\right)^2 = \left(\frac{${x(preload)}}{${x(pickup)}}\right)^2 = ${x((preload / pickup) ** 2)}`,
       plain: `start state = (${n(preload)} / ${n(pickup)})² = ${n((preload / pickup) ** 2)}, where 1 trips`,
     };
     if (typeof time !== "number")
@@ -49,22 +51,22 @@ export default define({
           start,
           {
             sentence: "The current is not above the pickup, so the strip settles before its trip",
-            tex: String.raw`\left(\frac{I}{I_p}\right)^2 = \left(\frac{${n(current)}}{${n(pickup)}}\right)^2 = ${n((current / pickup) ** 2)} \le 1`,
+            tex: String.raw`\left(\frac{I}{I_p}\right)^2 = \left(\frac{${x(current)}}{${x(pickup)}}\right)^2 = ${x((current / pickup) ** 2)} \le 1`,
             plain: `settles at (${n(current)} / ${n(pickup)})² = ${n((current / pickup) ** 2)}, not above 1`,
           },
         ],
         answer: `At ${say(current, "A")} it holds: the pickup is ${say(pickup, "A")}.`,
       };
-    const above = n(current ** 2 - preload ** 2);
-    const below = n((current - pickup) * (current + pickup));
+    const above = current ** 2 - preload ** 2;
+    const below = (current - pickup) * (current + pickup);
     return {
       steps: [
         start,
         {
           sentence:
             "Heat grows with the square of the current and leaks away with the time constant; the strip trips at the heat of its pickup",
-          tex: String.raw`t = \tau \ln\frac{I^2 - I_0^2}{I^2 - I_p^2} = ${n(timeConstant)} \cdot \ln\frac{${above}}{${below}} = ${n(time)}\ \mathrm{s}`,
-          plain: `t = τ·ln((I² − I₀²)/(I² − Iₚ²)) = ${n(timeConstant)} s × ln(${above} / ${below}) = ${say(time, "s", 6)}`,
+          tex: String.raw`t = \tau \ln\frac{I^2 - I_0^2}{I^2 - I_p^2} = ${x(timeConstant)} \cdot \ln\frac{${x(above)}}{${x(below)}} = ${x(time)}\ \mathrm{s}`,
+          plain: `t = τ·ln((I² − I₀²)/(I² − Iₚ²)) = ${n(timeConstant)} s × ln(${n(above)} / ${n(below)}) = ${say(time, "s", 6)}`,
         },
       ],
       answer: `At ${say(current, "A")} the strip trips after ${say(time, "s")}${preload > 0 ? `, warm from ${say(preload, "A")}` : ", from cold"}.`,
