@@ -1,0 +1,79 @@
+import { catalogue } from "../../../src/functions";
+import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
+import { calculate } from "../../../src/hosts/engine/calculate";
+import { logTable } from "../../../src/hosts/workbench/log-table";
+import { printTable } from "../../../src/hosts/workbench/print-table";
+
+const log = cellsFrom([
+  ["Fernhollow Tool Library, the bench"],
+  ["Remarks", "Time, s", "Breaker", "Time constant, s", "Current, A", "Outcome", "Verdict", "Why"],
+  ["", 20, "FT-01", 9, 51, "tripped", '=BIMETAL.TRIP.VERDICT(E3:E5,B3:B5,20,"C",F3:F5)'],
+  ["", 61, "FT-02", 9, 51, "tripped"],
+  ["", 20, "FT-03", 9, "51,0", "tripped"],
+]);
+const book: Book = {
+  sheets: [
+    { name: "Breakers", cells: cellsFrom([["Breaker", "a", "b", "c", "d", "e", "f", "g", "h"]]) },
+    { name: "Log", cells: log },
+  ],
+};
+const tableOf = async (of: Book) => logTable(of, await calculate(of, catalogue));
+
+test("the log is found by its headings, wherever it stands, and its telling columns in their usual order", async () => {
+  const table = await tableOf(book);
+  expect(table?.sheet).toBe("Log");
+  expect(table?.headings).toEqual(["Breaker", "Current, A", "Time, s", "Outcome", "Verdict"]);
+  // IEC 60898-1 Table 7, test c: 51 A is 2.55 × 20 A, not within 1 s and within 60 s.
+  expect(table?.rows).toEqual([
+    ["FT-01", "51", "20", "tripped", "in range"],
+    ["FT-02", "51", "61", "tripped", "late"],
+    ["FT-03", "51,0", "20", "tripped", "#VALUE!"],
+  ]);
+});
+
+test("each refused row has its sentence below the table once", async () => {
+  expect((await tableOf(book))?.refusals).toEqual([
+    'G5: current: a number in A is wanted, not the text "51,0", which only looks like a number: type it again as one.',
+  ]);
+});
+
+test("a workbook without such headings shows its first columns", async () => {
+  const plain: Book = {
+    sheets: [
+      {
+        name: "S",
+        cells: cellsFrom([
+          ["way", "load"],
+          ["kiln", 1 / 3],
+        ]),
+      },
+    ],
+  };
+  const table = await tableOf(plain);
+  expect([table?.headings, table?.rows]).toEqual([["way", "load"], [["kiln", "0.3333"]]]);
+});
+
+test("a workbook without headings has no table", async () => {
+  expect(await tableOf({ sheets: [{ name: "S", cells: cellsFrom([[1, 2]]) }] })).toBeUndefined();
+});
+
+test("in print numbers stand to the right, texts to the left, and long texts are shortened", () => {
+  const printed = printTable({
+    sheet: "Log",
+    headings: ["what", "s"],
+    rows: [
+      ["a", "1"],
+      ["a sentence that goes on and on for ever", "3600"],
+    ],
+    isNumeric: [false, true],
+    refusals: ["B2: no."],
+  });
+  expect(printed.split("\n")).toEqual([
+    "what                                   s",
+    "──────────────────────────────────  ────",
+    "a                                      1",
+    "a sentence that goes on and on fo…  3600",
+    "",
+    "B2: no.",
+  ]);
+});

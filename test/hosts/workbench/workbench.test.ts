@@ -1,0 +1,203 @@
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { catalogue } from "../../../src/functions";
+import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
+import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
+import { startBench, type Visit, visit } from "./bench";
+
+// The built workbench in a real browser, driven by keyboard and mouse as a person would.
+
+let browser: TestBrowser;
+let bench: Awaited<ReturnType<typeof startBench>>;
+let watched: WatchedPage;
+let person: Visit;
+
+beforeAll(async () => {
+  [browser, bench] = await Promise.all([openBrowser(), startBench()]);
+});
+
+afterAll(async () => {
+  bench.stop();
+  await browser.close();
+});
+
+beforeEach(async () => {
+  watched = await browser.openPage();
+  person = await visit(watched.page, bench.address);
+});
+
+afterEach(async () => {
+  // No policy violation, no error, no request to another machine: whatever was done.
+  expect(watched.complaints).toEqual([]);
+  expect(watched.strayRequests).toEqual([]);
+  await watched.page.close();
+});
+
+const press = async (...keys: Parameters<WatchedPage["page"]["keyboard"]["press"]>[0][]) => {
+  for (const key of keys) await watched.page.keyboard.press(key);
+};
+
+const withControl = async (key: "KeyC" | "KeyV" | "KeyZ") => {
+  await watched.page.keyboard.down("Control");
+  await press(key);
+  await watched.page.keyboard.up("Control");
+};
+
+test("it opens the example log on a verdict, which the pane explains", async () => {
+  await person.shows("file", "test-log.xlsx");
+  await person.shows("pane", "BIMETAL.TRIP.VERDICT");
+  expect(await person.faults()).toEqual([]);
+});
+
+test("a first formula typed into a fresh sheet spills, and the pane tells the multiple, both edges, the source and the cautions", async () => {
+  await person.takeFreshSheet();
+  await person.type('=BIMETAL.TRIP.RANGE(51,20,"C")');
+  await person.shows("said", "A2");
+  await press("ArrowUp", "ArrowRight");
+  await person.shows("said", `'Scratch 1'!B1: 60; formula =BIMETAL.TRIP.RANGE(51,20,"C")`);
+  await person.shows("pane", "Cell B1");
+  const pane = await person.text("pane");
+  // IEC 60898-1 Table 7, test c: at 2.55 × not within 1 s, within 60 s up to 32 A. 51 A ÷ 20 A = 2.55, by hand.
+  expect(pane).toContain("51 A");
+  await watched.page.waitForSelector(".pane-mathematics math");
+  expect(await person.text("pane")).toContain("2.55");
+  expect(pane).toMatch(/shortest\s?1 s/);
+  expect(pane).toMatch(/longest\s?\(this cell\)\s?60 s/);
+  expect(pane).toMatch(/IEC 60898-1 \(2015 \+ A1:2019\), Table 7/);
+  expect(pane).toMatch(/Cautions.*r\.m\.s\. sine/);
+  expect(await person.faults()).toEqual([]);
+});
+
+test("a refusal shows its sentence above the grid, in the pane, and beside the pointer", async () => {
+  await person.takeFreshSheet();
+  await person.type('=BIMETAL.TRIP.RANGE("x",20,"C")');
+  await press("ArrowUp");
+  const sentence = 'current: a number in A is wanted, not the text "x".';
+  await person.shows("note", sentence);
+  await person.shows("pane", sentence);
+  const grid = await (await watched.page.$("#grid"))?.boundingBox();
+  if (!grid) throw new Error("There is no grid.");
+  await watched.page.mouse.move(grid.x + 90, grid.y + 30);
+  await watched.page.mouse.move(grid.x + 92, grid.y + 31);
+  await watched.page.waitForSelector(".shop-tip:not([hidden])", { timeout: 5000 });
+  expect(await watched.page.$eval(".shop-tip", (tip) => tip.textContent)).toBe(sentence);
+});
+
+test("the formula line completes a name and helps with its arguments", async () => {
+  const { page } = watched;
+  await person.takeFreshSheet();
+  await press("F6");
+  await page.keyboard.type("=contact.wa");
+  await person.shows("options", "BIMETAL.CONTACT.WATTS");
+  expect(await person.faults()).toEqual([]);
+  await press("Enter");
+  await page.keyboard.type("20,");
+  await person.shows("help", "drop: the voltage drop across the pole");
+  await page.keyboard.type("0.16)");
+  await press("Enter");
+  // 20 A × 0.16 V = 3.2 W, by hand.
+  await person.shows("said", "'Scratch 1'!A1: 3.2; formula =BIMETAL.CONTACT.WATTS(20,0.16)");
+});
+
+test("the grid helps while a formula is typed into a cell", async () => {
+  const { page } = watched;
+  await person.takeFreshSheet();
+  await page.keyboard.type("=BIMETAL.CONTACT.WA", { delay: 5 });
+  const isOffered = () => document.body.textContent?.includes("The heat a pole makes");
+  await page.waitForFunction(isOffered, { timeout: 5000 });
+  await press("Escape", "Escape");
+});
+
+test("copying, pasting, undoing and the cell's menu break no rule of the page", async () => {
+  const { page } = watched;
+  await page.browserContext().setPermission(bench.address, ...permissions);
+  await person.takeFreshSheet();
+  await person.type("=BIMETAL.CONTACT.WATTS(20,0.16)");
+  await press("ArrowUp");
+  await person.shows("said", "'Scratch 1'!A1: 3.2");
+  await withControl("KeyC");
+  await page.waitForFunction(async () => (await navigator.clipboard.readText()) === "3.2");
+  await press("ArrowRight");
+  await person.shows("said", "'Scratch 1'!B1: blank");
+  await withControl("KeyV");
+  await person.shows("said", "'Scratch 1'!B1: 3.2");
+  await withControl("KeyZ");
+  await person.shows("said", "'Scratch 1'!B1: blank");
+  const grid = await (await page.$("#grid"))?.boundingBox();
+  await page.mouse.click((grid?.x ?? 0) + 90, (grid?.y ?? 0) + 30, { button: "right" });
+  await page.waitForFunction(() => document.body.textContent?.includes("Paste"), { timeout: 5000 });
+  await press("Escape");
+});
+
+const permissions = (["clipboard-read", "clipboard-write"] as const).map((name) => ({
+  permission: { name },
+  state: "granted" as const,
+}));
+
+test("F6 goes round the parts of the page, so the grid is no trap", async () => {
+  await person.takeFreshSheet();
+  const focus = () =>
+    watched.page.evaluate(() => document.activeElement?.closest("#grid, #pane, #sheets, #formula")?.id);
+  const went = [await focus()];
+  for (let i = 0; i < 4; i++) {
+    await press("F6");
+    went.push(await focus());
+  }
+  expect(went).toEqual(["grid", "formula", "sheets", "pane", "grid"]);
+});
+
+test("a function is found by a word, filled in, answered and inserted", async () => {
+  const { page } = watched;
+  await person.takeFreshSheet();
+  await page.click("#pane-tab-Functions");
+  await page.type("#pane-find", "power loss limit");
+  await person.shows("pane", "CONTACT.LIMIT");
+  await page.$$eval(".pane-function", (buttons) =>
+    (buttons as HTMLElement[]).find((button) => button.textContent?.startsWith("CONTACT.LIMIT"))?.click(),
+  );
+  await page.waitForSelector("#pane-field-rating");
+  await page.type("#pane-field-rating", "20");
+  // IEC 60898-1 (from memory): 4.5 W up to 25 A.
+  await person.shows("pane", "4.5 W");
+  expect(await person.faults()).toEqual([]);
+  await page.click(".pane-insert");
+  await person.shows("said", "'Scratch 1'!A1: 4.5; formula =BIMETAL.CONTACT.LIMIT(20)");
+});
+
+test("a saved copy holds what was read and what was typed", async () => {
+  await person.takeFreshSheet();
+  await person.type('=BIMETAL.TRIP.RANGE(51,20,"C")');
+  await press("ArrowUp");
+  await person.shows("said", "A1: 1;");
+  const folder = await mkdtemp(join(tmpdir(), "bimetal-saved-"));
+  const saved = readWorkbook(await person.download("#save", folder), catalogue);
+  await rm(folder, { recursive: true });
+  const scratch = saved.sheets.find(({ name }) => name === "Scratch 1");
+  expect(scratch?.cells).toEqual([
+    expect.objectContaining({ row: 0, column: 0, value: 1, formula: '=BIMETAL.TRIP.RANGE(51,20,"C")' }),
+    expect.objectContaining({ row: 0, column: 1, value: 60 }),
+  ]);
+  expect(saved.sheets.map(({ name }) => name)).toContain("Log");
+});
+
+test("on a narrow page the pane stands below the grid and nothing runs out of it", async () => {
+  const { page } = watched;
+  await page.setViewport({ width: 320, height: 700 });
+  const excess = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(excess).toBeLessThanOrEqual(0);
+  const [grid, pane] = await Promise.all(
+    ["#grid", "#pane"].map((id) => page.$eval(id, (element) => element.getBoundingClientRect().toJSON())),
+  );
+  expect(pane.top).toBeGreaterThanOrEqual(grid.bottom);
+  expect(await person.faults()).toEqual([]);
+});
+
+test("in the dark the page and the grid are dark, and still legible to axe", async () => {
+  const { page } = watched;
+  await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: "dark" }]);
+  await page.reload();
+  await person.shows("pane", "BIMETAL.TRIP.VERDICT");
+  expect(await page.$eval("body", (body) => getComputedStyle(body).backgroundColor)).toBe("rgb(24, 23, 20)");
+  expect(await person.faults()).toEqual([]);
+});
