@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { Workbook } from "exceljs";
 import { CellError } from "../../../src/definition/cells";
 import { catalogue } from "../../../src/functions";
@@ -150,6 +152,25 @@ test("a workbook of another writer keeps its picture, remarks, table, lists and 
   expect(sheet?.getCell("A2").note).toBeDefined();
   expect(sheet?.getImages()).toHaveLength(1);
   expect(sheet?.getColumn(1).width).toBe(22);
+});
+
+// fixtures/by-libreoffice.xlsx was written by LibreOffice 7.4 from the .fods beside it.
+test("a workbook of LibreOffice keeps its remark, its style part and its name; our bare formula comes to life", async () => {
+  const bytes = new Uint8Array(readFileSync(join(__dirname, "fixtures/by-libreoffice.xlsx")));
+  const { after, before, bytes: patched } = await recalculated(bytes);
+  expect(differing(before, after).sort()).toEqual(
+    ["[Content_Types].xml", "xl/_rels/workbook.xml.rels", "xl/metadata.xml", sheet1].sort(),
+  );
+  // 20 A × 0.16 V = 3.2 W; everything else LibreOffice had right already.
+  expect(after.get(sheet1)).toBe(
+    before
+      .get(sheet1)
+      ?.replace(
+        '<c r="D2" s="0" t="e"><f aca="false">bimetal.contact.watts(A2,B2)</f><v>#NAME?</v></c>',
+        '<c r="D2" s="0" cm="1"><f t="array" ref="D2">_xldudf_BIMETAL_CONTACT_WATTS(A2,B2)</f><v>3.2</v></c>',
+      ),
+  );
+  expect(readWorkbook(patched, catalogue).names).toEqual([{ name: "rated", formula: "'Bench log'!$A$2" }]);
 });
 
 describe("a workbook as read", () => {
