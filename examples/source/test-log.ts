@@ -1,4 +1,4 @@
-import type { Book, Sheet } from "../../src/hosts/engine/book";
+import type { Book, Sheet, SheetCell } from "../../src/hosts/engine/book";
 import { type Column, listCells, listLooks } from "./list";
 import { note, one, page, seconds, title, yours } from "./looks";
 import { type Breaker, breakers, type Trial, trials } from "./trials";
@@ -13,13 +13,13 @@ const characteristics = ["B", "C", "D", "UL 489", "UL 489 typical", "IEC 60947-2
 const columns: readonly Column<Trial>[] = [
   { heading: "Trial", width: 6, typed: (_, line) => line },
   { heading: "Evening", width: 11, format: "yyyy-mm-dd", typed: ({ evening }) => evening },
-  { heading: "Breaker", width: 8, typed: ({ breaker }) => breaker, words: breakers.map(({ tag }) => tag) },
-  { heading: "Rating, A", width: 8, typed: ({ rating }) => rating },
-  { heading: "Characteristic", width: 14, typed: ({ characteristic }) => characteristic, words: characteristics },
-  { heading: "Poles in series", width: 8, typed: ({ poles }) => poles },
-  { heading: "State", width: 10, typed: ({ state }) => state, words: ["as found", "exercised"] },
-  { heading: "Current, A", width: 9, typed: ({ current }) => current },
-  { heading: "Drop of a pole, V", width: 9, format: "0.000", typed: ({ drop }) => drop },
+  { heading: "Breaker", width: 10, typed: ({ breaker }) => breaker, words: breakers.map(({ tag }) => tag) },
+  { heading: "Rating, A", width: 10, typed: ({ rating }) => rating },
+  { heading: "Characteristic", width: 15, typed: ({ characteristic }) => characteristic, words: characteristics },
+  { heading: "Poles", width: 7, typed: ({ poles }) => poles },
+  { heading: "State", width: 11, typed: ({ state }) => state, words: ["as found", "exercised"] },
+  { heading: "Current, A", width: 12, typed: ({ current }) => current },
+  { heading: "Drop, V", width: 9, format: "0.000", typed: ({ drop }) => drop },
   {
     heading: "Time, s",
     width: 9,
@@ -27,19 +27,19 @@ const columns: readonly Column<Trial>[] = [
     // A slip that looks right: one trial's time stands in its cell as hours, minutes and seconds.
     typedFormat: (time) => (typeof time === "number" && time < 0.001 ? "h:mm:ss" : undefined),
   },
-  { heading: "Outcome", width: 9, typed: ({ outcome }) => outcome, words: ["tripped", "held"] },
-  { heading: "Carried before, A (empty: cold)", width: 11, typed: ({ carried }) => carried },
-  { heading: "Rest since last, min", width: 9, typed: ({ rest }) => rest },
-  { heading: "Air, °C", width: 6, typed: ({ air }) => air },
+  { heading: "Outcome", width: 10, typed: ({ outcome }) => outcome, words: ["tripped", "held"] },
+  { heading: "Carried before, A", width: 19, typed: ({ carried }) => carried },
+  { heading: "Rest, min", width: 11, typed: ({ rest }) => rest },
+  { heading: "Air, °C", width: 8, typed: ({ air }) => air },
   { heading: "Leads", width: 9, typed: ({ leads }) => leads },
   { heading: "Remarks", width: 35, typed: ({ remarks }) => remarks },
   {
     heading: "Shortest, s",
-    width: 10,
+    width: 12,
     format: seconds,
     formula: `=BIMETAL.TRIP.RANGE(${all("H", "D", "E", "L", "N")})`,
   },
-  { heading: "Longest, s", width: 10, format: seconds, answers: true },
+  { heading: "Longest, s", width: 12, format: seconds, answers: true },
   {
     heading: "Verdict",
     width: 27,
@@ -47,19 +47,19 @@ const columns: readonly Column<Trial>[] = [
   },
   { heading: "Why", width: 70, answers: true },
   {
-    heading: "Heat of a pole, W",
+    heading: "Heat, W",
     width: 9,
     format: "0.00",
     formula: `=IF(${down("I")}="","",BIMETAL.CONTACT.WATTS(${all("H", "I")}))`,
   },
   {
-    heading: "Share of the limit of IEC 60898-1",
-    width: 12,
+    heading: "Share of limit",
+    width: 16,
     format: "0%",
     // UL 489 sets no limit, so its breakers have no share.
     formula: `=IF((${down("I")}="")+(LEFT(${down("E")},2)="UL"),"",BIMETAL.CONTACT.SHARE(${all("H", "I", "D")}))`,
   },
-  { heading: "Heat at the rating, W", width: 9, format: "0.00", answers: true },
+  { heading: "Heat at rating, W", width: 19, format: "0.00", answers: true },
   { heading: "Finding", width: 16, answers: true },
 ];
 
@@ -75,31 +75,31 @@ const inLog = (column: string): string => `Log!$${column}$2:$${column}$${lines +
 const count = (row: number, verdict: string): string => `COUNTIFS(${inLog("C")},A${row},${inLog("S")},"${verdict}")`;
 
 const breakerColumns: readonly Column<Breaker>[] = [
-  { heading: "Breaker", width: 9, typed: ({ tag }) => tag },
-  { heading: "Rating, A", width: 8, typed: ({ rating }) => rating },
-  { heading: "Characteristic", width: 14, typed: ({ characteristic }) => characteristic },
-  { heading: "Poles", width: 6, typed: ({ poles }) => poles },
+  { heading: "Breaker", width: 10, typed: ({ tag }) => tag },
+  { heading: "Rating, A", width: 10, typed: ({ rating }) => rating },
+  { heading: "Characteristic", width: 15, typed: ({ characteristic }) => characteristic },
+  { heading: "Poles", width: 7, typed: ({ poles }) => poles },
   { heading: "Serves", width: 26, typed: ({ serves }) => serves },
-  { heading: "Trials", width: 7, each: (row) => `=COUNTIF(${inLog("C")},A${row})` },
-  { heading: "In range", width: 8, each: (row) => `=${count(row, "in range")}` },
-  { heading: "Undecided", width: 10, each: (row) => `=${count(row, "undecided*")}` },
+  { heading: "Trials", width: 8, each: (row) => `=COUNTIF(${inLog("C")},A${row})` },
+  { heading: "In range", width: 10, each: (row) => `=${count(row, "in range")}` },
+  { heading: "Undecided", width: 12, each: (row) => `=${count(row, "undecided*")}` },
   {
-    heading: "Early, late or outside",
-    width: 10,
+    heading: "Early or late",
+    width: 15,
     each: (row) =>
       `=SUM(${["early", "late", "did not trip in time", "outside*"].map((word) => count(row, word)).join(",")})`,
   },
-  { heading: "Not judged", width: 8, each: (row) => `=F${row}-G${row}-H${row}-I${row}` },
+  { heading: "Not judged", width: 12, each: (row) => `=F${row}-G${row}-H${row}-I${row}` },
   {
-    heading: "Drop as found, warm, V",
-    width: 11,
+    heading: "Warm drop, V",
+    width: 15,
     format: "0.000",
     each: (row) =>
       `=AVERAGEIFS(${inLog("I")},${inLog("C")},A${row},${inLog("G")},"as found",${inLog("H")},B${row},${inLog("K")},"held")`,
   },
-  { heading: "Heat of a pole, W", width: 9, format: "0.00", formula: "=BIMETAL.CONTACT.WATTS(B2:B9,K2:K9)" },
-  { heading: "Limit, W", width: 8, format: "0.0", formula: "=BIMETAL.CONTACT.LIMIT(B2:B7)" },
-  { heading: "Limit, V", width: 8, format: "0.000", answers: true },
+  { heading: "Heat, W", width: 9, format: "0.00", formula: "=BIMETAL.CONTACT.WATTS(B2:B9,K2:K9)" },
+  { heading: "Limit, W", width: 9, format: "0.0", formula: "=BIMETAL.CONTACT.LIMIT(B2:B7)" },
+  { heading: "Limit, V", width: 9, format: "0.000", answers: true },
   { heading: "What the bench does next", width: 44, typed: ({ next }) => next },
 ];
 
@@ -118,6 +118,12 @@ const breakerSheet: Sheet = {
     ...one(
       afterBreakers + 1,
       0,
+      "Early or late counts what lies outside the computed band too. The warm drop is that of the hold as found.",
+      note,
+    ),
+    ...one(
+      afterBreakers + 2,
+      0,
       "A count of trials is no release to service; nothing here says that a breaker may be used.",
       note,
     ),
@@ -129,6 +135,7 @@ const breakerSheet: Sheet = {
 const readMe = page("Read me", [
   "The test log of the Fernhollow Tool Library",
   "Fernhollow is invented, and so are its boards, its breakers and every number typed in this workbook. The sheet Log holds four evenings at its bench: seventy-one trials of eight small breakers, one line a trial. Green headings are typed, sand-coloured headings are answered by formulas.",
+  "Drop is the voltage across one pole, read before the trip or at the end of a hold. Carried before is a current that flowed for an hour just before the trial; empty means cold. Rest is the time since the breaker last carried a current, and air is that around it: without these a repeat looks cold when it is not, and a good breaker is called early. Heat is that of one pole as measured, heat at rating the same scaled to the rating, and share of limit compares it with IEC 60898-1; UL 489 sets no limit.",
   "The formulas stand in the first line of the log, in columns Q, S, U and V; each answers all lines down to 121. Type a new trial into the next empty line and it is judged at once. Click any answer and let the pane explain it.",
   "A sound breaker is one that meets the printed tests of its standard. Its shortest and longest time are what any such breaker may take, given the air at the bench and what it carried before. An answer of early or late crossed a limit the standard prints; outside the computed band crossed a line worked out between the printed points.",
   "Some lines are typed amiss, as happens: a clock time for seconds, a comma for a point, a letter misread, a missing outcome, a missing time, a nought too many, degrees of the other kind. Their cells say #VALUE! or #N/A, and the pane says why; the lines around them stand. Only the clock time is taken at its word: it is called early, and the reason asks.",
@@ -137,6 +144,14 @@ const readMe = page("Read me", [
   "A test source has a low voltage and still burns: loose joints, thin leads and the breaker itself become hot enough to hurt. Bolt the leads, keep hands off while the current flows, let things cool, and never test a breaker that is connected to the mains.",
   "Where a line is marked as from memory in the pane, compare it with the page of the standard before you reject anything by it.",
 ]);
+
+/** A question, a place for a formula, and below the question the formula to type. */
+const ask = (row: number, question: string, formula: string): SheetCell[] => [
+  ...one(row, 0, question),
+  { row, column: 1, value: null, style: yours },
+  { row, column: 2, value: null, style: yours },
+  ...one(row + 1, 0, `   ${formula}`, note),
+];
 
 const tryIt: Sheet = {
   name: "Try it",
@@ -148,21 +163,18 @@ const tryIt: Sheet = {
     ...one(3, 1, 20),
     ...one(4, 0, "Characteristic"),
     ...one(4, 1, "C"),
-    ...one(6, 0, "Type into the yellow cell beside this:", note),
-    { row: 6, column: 1, value: null, style: yours },
-    { row: 6, column: 2, value: null, style: yours },
-    ...one(7, 0, "   =BIMETAL.TRIP.RANGE(B3,B4,B5)"),
+    ...ask(6, "Type into the yellow cell beside this:", "=BIMETAL.TRIP.RANGE(B3,B4,B5)"),
     ...one(
       9,
       0,
       "It answers in two cells, 1 and 60: at 51 A a sound 20 A breaker of characteristic C trips neither before 1 s nor after 60 s.",
     ),
     ...one(10, 0, "Then change the 51 to 24, to 20, to 200, and the C to UL 489; or type K and see what it says."),
-    ...one(11, 0, "   =BIMETAL.TRIP.VERDICT(B3,75,B4,B5)   asks what a trip after 75 s would mean."),
-    ...one(12, 0, '   =BIMETAL.EXPLAIN("TRIP.RANGE",B3,B4,B5)   tells how the answer comes about, line by line.'),
+    ...ask(12, "What would a trip after 75 s mean?", "=BIMETAL.TRIP.VERDICT(B3,75,B4,B5)"),
+    ...ask(15, "How does an answer come about?", '=BIMETAL.EXPLAIN("TRIP.RANGE",B3,B4,B5)'),
   ],
   widths: new Map([
-    [0, 38],
+    [0, 42],
     [1, 14],
     [2, 14],
   ]),

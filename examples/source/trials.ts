@@ -6,7 +6,7 @@ export interface Breaker {
   readonly tag: string;
   readonly rating: number;
   readonly characteristic: string;
-  readonly poles: string;
+  readonly poles: number;
   readonly serves: string;
   readonly leads: string;
   /** mΩ of a pole, found and after it was switched a dozen times. */
@@ -23,7 +23,7 @@ export const breakers: readonly Breaker[] = [
     tag: "FT-01",
     rating: 16,
     characteristic: "B",
-    poles: "1",
+    poles: 1,
     serves: "lights, main hall",
     leads: "2.5 mm²",
     milliohms: { found: 9.8, exercised: 9.1 },
@@ -34,7 +34,7 @@ export const breakers: readonly Breaker[] = [
     tag: "FT-02",
     rating: 20,
     characteristic: "C",
-    poles: "1",
+    poles: 1,
     serves: "sockets, wood room",
     leads: "2.5 mm²",
     milliohms: { found: 8.3, exercised: 7.8 },
@@ -45,7 +45,7 @@ export const breakers: readonly Breaker[] = [
     tag: "FT-03",
     rating: 20,
     characteristic: "C",
-    poles: "1",
+    poles: 1,
     serves: "sockets, metal room",
     leads: "2.5 mm²",
     milliohms: { found: 16.2, exercised: 14.6 },
@@ -56,7 +56,7 @@ export const breakers: readonly Breaker[] = [
     tag: "FT-04",
     rating: 32,
     characteristic: "D",
-    poles: "3",
+    poles: 3,
     serves: "compressor",
     leads: "6 mm²",
     milliohms: { found: 3.9, exercised: 3.6 },
@@ -67,7 +67,7 @@ export const breakers: readonly Breaker[] = [
     tag: "FT-05",
     rating: 10,
     characteristic: "C",
-    poles: "1",
+    poles: 1,
     serves: "soldering bench",
     leads: "1.5 mm²",
     milliohms: { found: 22, exercised: 20.5 },
@@ -78,7 +78,7 @@ export const breakers: readonly Breaker[] = [
     tag: "FT-06",
     rating: 25,
     characteristic: "B",
-    poles: "1",
+    poles: 1,
     serves: "kiln corner",
     leads: "4 mm²",
     milliohms: { found: 5.6, exercised: 5.2 },
@@ -89,7 +89,7 @@ export const breakers: readonly Breaker[] = [
     tag: "FT-07",
     rating: 20,
     characteristic: "UL 489",
-    poles: "1",
+    poles: 1,
     serves: "120 V demonstration board",
     leads: "12 AWG",
     milliohms: { found: 8.8, exercised: 8.2 },
@@ -100,7 +100,7 @@ export const breakers: readonly Breaker[] = [
     tag: "FT-08",
     rating: 30,
     characteristic: "UL 489 typical",
-    poles: "2",
+    poles: 2,
     serves: "240 V demonstration board",
     leads: "10 AWG",
     milliohms: { found: 5.2, exercised: 4.9 },
@@ -115,7 +115,7 @@ export interface Trial {
   readonly breaker: string;
   readonly rating: number | null;
   readonly characteristic: string;
-  readonly poles: string;
+  readonly poles: number;
   readonly state: "as found" | "exercised";
   readonly current: number | string | null;
   readonly drop: number | null;

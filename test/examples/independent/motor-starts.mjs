@@ -38,15 +38,15 @@ const machineAnswers = (line) => {
   const [low, high] = codeLetters[letter].map(
     (perHp) => (1000 * perHp * hp) / (volts * (phases === 3 ? Math.sqrt(3) : 1)),
   );
-  const factor = firstPeak(line["Power factor while starting"]);
+  const factor = firstPeak(line["Power factor"]);
   return {
     Machine: line.Machine,
     "Full load, A": full,
-    "Rotor locked, low, A": low,
-    "Rotor locked, high, A": high,
+    "Locked, low, A": low,
+    "Locked, high, A": high,
     "First peak, A": factor * high,
     "Peak ÷ r.m.s.": factor,
-    "Ceiling of its breaker, A": 2.5 * full,
+    "Ceiling, A": 2.5 * full,
     "Next size, A": standardRatings.find((rating) => rating >= 2.5 * full),
     "Exception, A": 4 * full,
   };
@@ -54,7 +54,7 @@ const machineAnswers = (line) => {
 
 const startAnswers = (line, machines) => {
   const machine = machines.find(({ Machine }) => Machine === line.Machine);
-  const { "Rotor locked, high, A": start, "Full load, A": running, "Peak ÷ r.m.s.": factor } = machine;
+  const { "Locked, high, A": start, "Full load, A": running, "Peak ÷ r.m.s.": factor } = machine;
   const seconds = machine["Start lasts, s"];
   const [rating, name] = [line["Breaker, A"], line.Characteristic];
   const kind = printedTests[name](rating);
@@ -78,10 +78,10 @@ const startAnswers = (line, machines) => {
     "Breaker, A": rating,
     Characteristic: name,
     "Starts with, A": start,
-    "Running margin": margins[0],
-    "Thermal margin": margins[1],
-    "Magnetic margin": margins[2],
-    "Peak margin": margins[3],
+    Running: margins[0],
+    Thermal: margins[1],
+    Magnetic: margins[2],
+    Peak: margins[3],
     Verdict: verdict,
   };
 };
@@ -131,7 +131,7 @@ export const motorStarts = async () => {
   ]);
   const extractor = machines.find(({ Machine }) => Machine === "dust extractor");
   const again = {
-    start: extractor["Rotor locked, high, A"],
+    start: extractor["Locked, high, A"],
     startSeconds: extractor["Start lasts, s"],
     ...{ running, pickup, tau, period },
   };

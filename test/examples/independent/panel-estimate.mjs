@@ -10,7 +10,7 @@ const wayOf = (line) => ({
   way: line.Way,
   rating: line["Rating, A"],
   load: line["Load, A"] ?? 0,
-  full: line["Loss of a pole at the rating, W"] * line.Poles,
+  full: line["Rated loss, W"] * line.Poles,
 });
 
 /** Joule: the loss goes with the square of the current. */
@@ -36,7 +36,7 @@ const boardAnswers = (ways, { other, room, cabinet }) => {
       "Loss, W": lossOf(way),
       "Re-rated, A": left,
       Margin: load ? left / load : "no load",
-      "Continuous margin": load ? (0.8 * Math.min(rating, left)) / load : "no load",
+      Continuous: load ? (0.8 * Math.min(rating, left)) / load : "no load",
       "All heat, W": i === 0 ? watts : "",
       "Inside, °C": i === 0 ? inside : "",
       Note: note,
@@ -45,7 +45,7 @@ const boardAnswers = (ways, { other, room, cabinet }) => {
 };
 
 const dayAnswers = (day, ways, { other, cabinet }) => {
-  const { "Room, °C": room, "Part of the busy loads": part } = day;
+  const { "Room, °C": room, "Part of load": part } = day;
   const watts = heatOf(ways, other, part);
   const rise = balanced(cabinet, watts, room);
   const kiln = ways.find(({ way }) => way === 12);
@@ -60,11 +60,11 @@ const dayAnswers = (day, ways, { other, cabinet }) => {
     Afternoon: day.Afternoon,
     "All heat, W": watts,
     "Largest way, W": Math.max(...ways.map((way) => lossOf(way, part))),
-    "Rise at mid-height, K": rise,
-    "Rise at the top, K": "not known",
+    "Rise, K": rise,
+    "At the top, K": "not known",
     "Inside, °C": room + rise,
     "Kiln's load, A": load,
-    "Its 32 A re-rated, A": left,
+    "Re-rated, A": left,
     Margin: left / load,
     "What its breaker does": does,
   };

@@ -38,10 +38,10 @@ const trialOf = (line) => ({
   name: line.Characteristic,
   state: line.State,
   current: line["Current, A"],
-  drop: line["Drop of a pole, V"],
+  drop: line["Drop, V"],
   time: line["Time, s"],
   outcome: line.Outcome,
-  carried: line["Carried before, A (empty: cold)"],
+  carried: line["Carried before, A"],
   air: line["Air, °C"],
 });
 
@@ -61,9 +61,9 @@ const judged = (trial) => {
     Verdict: verdict.verdict,
     // A why is prose: an ellipsis says that only its beginning is expected.
     Why: verdict.why.startsWith("#") ? verdict.why : `${verdict.why}…`,
-    "Heat of a pole, W": watts ?? "",
-    "Share of the limit of IEC 60898-1": share ?? "",
-    "Heat at the rating, W": atRating ?? "",
+    "Heat, W": watts ?? "",
+    "Share of limit": share ?? "",
+    "Heat at rating, W": atRating ?? "",
     Finding: finding ?? "",
   };
 };
@@ -81,10 +81,10 @@ const summed = ({ Breaker: tag, "Rating, A": rating, Characteristic: name }, tri
     Trials: own.length,
     "In range": count(["in range"]),
     Undecided: count(["undecided"]),
-    "Early, late or outside": count(["early", "late", "outside", "did not trip"]),
+    "Early or late": count(["early", "late", "outside", "did not trip"]),
     "Not judged": count(["#"]),
-    "Drop as found, warm, V": drop,
-    "Heat of a pole, W": rating * drop,
+    "Warm drop, V": drop,
+    "Heat, W": rating * drop,
     "Limit, W": limit ?? "",
     "Limit, V": limit === undefined ? "" : limit / rating,
   };
