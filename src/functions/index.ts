@@ -1,4 +1,10 @@
 import type { AnyDefinition } from "../definition/define";
+import benchInsulation from "./bench.insulation";
+import benchLead from "./bench.lead";
+import benchPlan from "./bench.plan";
+import benchSource from "./bench.source";
+import benchSummary from "./bench.summary";
+import benchWire from "./bench.wire";
 import contactLimit from "./contact.limit";
 import contactOhms from "./contact.ohms";
 import contactShare from "./contact.share";
@@ -19,6 +25,7 @@ import inrushLocked from "./inrush.locked";
 import inrushMargin from "./inrush.margin";
 import inrushMotor from "./inrush.motor";
 import inrushPeak from "./inrush.peak";
+import inrushRating from "./inrush.rating";
 import inrushStarts from "./inrush.starts";
 import inrushTransformer from "./inrush.transformer";
 import meterConforms from "./meter.conforms";
@@ -79,6 +86,7 @@ const rooms: readonly AnyDefinition[] = [
   inrushLocked,
   inrushPeak,
   inrushMargin,
+  inrushRating,
   inrushCeiling,
   inrushTransformer,
   inrushStarts,
@@ -90,6 +98,12 @@ const rooms: readonly AnyDefinition[] = [
   enclosureDiversity,
   enclosurePanel,
   enclosureWire,
+  benchPlan,
+  benchSource,
+  benchLead,
+  benchWire,
+  benchInsulation,
+  benchSummary,
   meterError,
   meterRepeats,
   meterWatts,

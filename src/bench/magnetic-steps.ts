@@ -1,0 +1,77 @@
+import { say, sayNumber } from "../metrology/say";
+import type { Characteristic, HoldPoint, MagneticBand } from "../trip/characteristic";
+import { bandAt, eachPole, type PlanStep, type Subject } from "./plan-step";
+import { handsOff, setOnLink } from "./plan-words";
+import { fromCold } from "./rest";
+
+/** A current run up by hand until the magnet trips may take this long, s (NEMA AB 4, 5.6.4.1: 2 to 5 s). */
+const runUpSeconds = 5;
+
+const oneShot = "Not tripped by then: late. Do not shoot again and again: find out why.";
+const noRunUp = "Never by running the current up: that can destroy the breaker.";
+
+/** The magnetic release comes last: its currents are the hardest on the breaker. Pole by pole. */
+export const magneticSteps = (subject: Subject, characteristic: Characteristic): readonly PlanStep[] => {
+  const { bench, poles } = subject;
+  const { magnetic, ratedClass } = bench;
+  if (magnetic && ratedClass.floor) {
+    const { floor } = ratedClass;
+    return eachPole(poles, (pole) => [held(subject, floor, pole), tripped(subject, magnetic, pole)]).flat();
+  }
+  // Without the marked setting the band of a setting of 1 A is its two factors.
+  const factors = characteristic.magnetic(bench.rating, 1) as MagneticBand;
+  return eachPole(poles, (pole) =>
+    factors.seconds === undefined ? [runUp(subject, factors, pole)] : atSetting(subject, factors, pole),
+  ).flat();
+};
+
+const held = ({ bench, rest }: Subject, { multiple, seconds }: HoldPoint, pole: string): PlanStep => {
+  const current = multiple * bench.rating;
+  return {
+    step: `no trip at ${multiple} × for ${say(seconds, "s")} (test d)${pole}`,
+    current,
+    band: bandAt(bench, current),
+    stopAt: seconds,
+    rest,
+    caution: `${fromCold(rest)} ${setOnLink} Switch the whole current on at once and let the source cut it off at the end; a trip before is early. ${handsOff} ${noRunUp}`,
+  };
+};
+
+const tripped = ({ bench, rest }: Subject, { upper, seconds }: MagneticBand, pole: string): PlanStep => ({
+  step: `magnetic trip at ${sayNumber(upper / bench.rating)} × (test e)${pole}`,
+  current: upper,
+  band: bandAt(bench, upper),
+  stopAt: seconds,
+  rest,
+  caution: `${fromCold(rest)} ${setOnLink} Switch the whole current on at once; let the source cut it off soon after the end. ${oneShot} ${handsOff} ${noRunUp}`,
+});
+
+const settingWanted = "The rating does not tell the current: read the marked setting.";
+
+const atSetting = ({ rest }: Subject, { lower, upper, seconds }: MagneticBand, pole: string): readonly PlanStep[] =>
+  [
+    {
+      step: `no magnetic trip at ${lower} × the marked setting for ${say(seconds ?? 0, "s")}${pole}`,
+      after: "Let the source cut it off at the end; a trip before is early.",
+    },
+    {
+      step: `magnetic trip at ${upper} × the marked setting${pole}`,
+      after: `Let the source cut it off soon after the end. ${oneShot}`,
+    },
+  ].map(({ step, after }) => ({
+    step,
+    current: "not known",
+    band: "not known",
+    stopAt: seconds,
+    rest,
+    caution: `${fromCold(rest)} ${settingWanted} ${setOnLink} Switch the whole current on at once. ${after} ${handsOff} ${noRunUp}`,
+  }));
+
+const runUp = ({ rest }: Subject, { lower, upper }: MagneticBand, pole: string): PlanStep => ({
+  step: `magnetic trip, last${pole}`,
+  current: "not known",
+  band: "not known",
+  stopAt: runUpSeconds,
+  rest,
+  caution: `${fromCold(rest)} ${settingWanted} It trips at ${lower} to ${upper} × of it (from memory), in the field 0.7 to 1.4 × (ANSI/NETA table 100.8); one that is not adjustable, within its maker's band. Pulses of 5 to 10 cycles, from 70 % of the expected current up, cooling between them. A run-up can destroy the breaker: 2 to 5 s at most, one pole. ${handsOff}`,
+});

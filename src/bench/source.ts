@@ -1,0 +1,29 @@
+import { type Conductor, ohmsPerMetre } from "../contact/conductor";
+
+/** What a current has to be driven through: both leads, and the breaker with its joints, whose drop is in phase with the current. */
+export interface TestLoop {
+  /** A r.m.s. */
+  readonly current: number;
+  readonly size: Conductor;
+  /** m of conductor, both leads together. */
+  readonly length: number;
+  /** V at that current. */
+  readonly drop: number;
+  /** Ω of the whole loop at the source's frequency. */
+  readonly reactance: number;
+}
+
+/** Leads in use are warm: their resistance is taken at this temperature, °C. */
+export const warmLead = 75;
+
+/** Ω of both leads, warm. */
+export const leadOhms = ({ size, length }: Pick<TestLoop, "size" | "length">): number =>
+  ohmsPerMetre(size, warmLead) * length;
+
+/** V that the source must show at its terminals: |I·R + drop + j·I·X|. */
+export const sourceVolts = (loop: TestLoop): number =>
+  Math.hypot(loop.current * leadOhms(loop) + loop.drop, loop.current * loop.reactance);
+
+/** A that an open-circuit voltage drives through the loop, the breaker's drop growing with the current. */
+export const reachableCurrent = (loop: TestLoop, openCircuitVolts: number): number =>
+  (openCircuitVolts / sourceVolts(loop)) * loop.current;

@@ -1,0 +1,95 @@
+import { z } from "zod";
+import { type InsulationClassName, insulationClasses } from "../../bench/insulation";
+import { judged, type LoggedTest } from "../../bench/summary";
+import { type TestWireStandard, testWireTables } from "../../bench/test-wire";
+import { BadInput } from "../../definition/bad-input";
+import { CellError, sayCell } from "../../definition/cells";
+import { blankMeans, column, label, optional, type Parameter, quantity, word } from "../../definition/parameter";
+
+export const rating = quantity("A", "the breaker's rated current; of an adjustable thermal release its setting Ir");
+
+export const poles = optional(
+  quantity("", "number of poles of the breaker, 1 to 4", z.int("a whole number").min(1).max(4)),
+  "1 pole",
+);
+
+export const testCurrent = quantity("A", "the test current, r.m.s.", z.number().positive().max(1e6));
+
+export const leadLength = quantity(
+  "m",
+  "length of conductor, both leads together (there and back)",
+  z.number().positive().max(1e3),
+);
+
+export const breakerDrop = quantity(
+  "V",
+  "drop of the breaker with all its joints at that current; poles in series add up",
+  z.number().positive().max(1e3),
+);
+
+export const reactance = optional(
+  blankMeans(quantity("Ω", "reactance of the whole loop, the source's own included", z.number().nonnegative()), 0),
+  "0: leads laid close together, a source of resistance only",
+);
+
+export const openCircuitVolts = optional(
+  blankMeans(quantity("V", "what the source shows with nothing connected"), undefined),
+  "reachable is not known",
+);
+
+/** °C of a lead before a shot where nothing is said: the air that tables of ampacity are for. */
+export const usualStart = 30;
+
+export const startTemperature = optional(
+  quantity(
+    "°C",
+    "temperature of the lead before the shot, warm from the last one or not",
+    z.number().min(-40).max(160),
+    {
+      hint: "in °C; was °F meant?",
+    },
+  ),
+  `${usualStart} °C`,
+);
+
+export const usualWireStandard = "IEC 60898-1" satisfies TestWireStandard;
+
+export const wireStandard = optional(
+  word(
+    'the document the breaker is tested by; "UL 489 75 °C" for terminals marked so',
+    Object.keys(testWireTables) as [TestWireStandard, ...TestWireStandard[]],
+  ),
+  usualWireStandard,
+);
+
+export const megohms = quantity(
+  "MΩ",
+  "insulation resistance after one minute; a reading beyond the scale is typed as the end of the scale",
+  z.number().positive(),
+  { ifBlank: "megohms is blank; type a reading of zero as 0.001." },
+);
+
+export const insulationClass = word(
+  "the document and the voltage class (NETA) or test voltage (TM 5-683) to judge by",
+  Object.keys(insulationClasses) as [InsulationClassName, ...InsulationClassName[]],
+);
+
+export const breakers = column(label("the name of the breaker beside each verdict"));
+
+const words =
+  "in range, early, late, outside the computed band, did not trip in time, undecided until a time, too close to call";
+
+/** Verdicts as TRIP.VERDICT gives them; one that is blank or an error is kept as missing. */
+export const verdicts: Parameter<readonly LoggedTest["verdict"][]> = {
+  spread: "column",
+  schema: z.string(),
+  unit: "",
+  meaning: "the verdicts of TRIP.VERDICT, one beside each breaker's name",
+  read: (cell, name): LoggedTest["verdict"] => {
+    if (cell === null || cell === "" || cell === 0) return { missing: "blank" };
+    if (cell instanceof CellError) return { missing: cell.code };
+    const found = typeof cell === "string" ? judged(cell) : undefined;
+    if (found) return { judged: found };
+    throw new BadInput(`${name}: ${sayCell(cell)} is no verdict; known are ${words}.`);
+  },
+};

@@ -1,0 +1,152 @@
+import { leadOhms, reachableCurrent, sourceVolts, type TestLoop, warmLead } from "../bench/source";
+import { ohmsPerMetre } from "../contact/conductor";
+import { iec60228 } from "../contact/iec60228";
+import { necTable8 } from "../contact/nec-table8";
+import { define } from "../definition/define";
+import type { Given } from "../definition/parameter";
+import { tex } from "../definition/tex";
+import { say } from "../metrology/say";
+import { injectionCaution, magneticCaution } from "./accounts/cautions";
+import { breakerDrop, leadLength, openCircuitVolts, reactance, testCurrent } from "./arguments/bench";
+import { size } from "./arguments/size";
+
+const parameters = {
+  current: testCurrent,
+  size: size("size of the test leads"),
+  length: leadLength,
+  drop: breakerDrop,
+  reactance,
+  openCircuitVolts,
+} as const;
+
+export default define({
+  name: "BENCH.SOURCE",
+  summary: "The voltage and the volt-amperes a source must supply to drive a test current through leads and breaker.",
+  parameters,
+  results: [
+    { name: "volts", unit: "V", meaning: "at the source's terminals while that current flows" },
+    { name: "volt-amperes", unit: "VA", meaning: "at the source's terminals" },
+    {
+      name: "reachable",
+      unit: "A",
+      meaning: "the largest current the open-circuit volts drive through this loop; not known without them",
+    },
+  ],
+  answers: "row",
+  sources: [
+    { document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" },
+    { ...necTable8, place: "Table 8, stranded uncoated copper at 75 °C (AWG and kcmil)" },
+    iec60228,
+    { document: "IEC 60949", place: "resistance of copper in proportion to 234.5 °C + θ", standing: "corroborated" },
+  ],
+  cautions: [
+    `The leads are taken warm, ${warmLead} °C; cold ones need less and the current sags as they warm.`,
+    "Reactance decides at high currents: lay the leads close together. A lead spread out has about 1 µH per metre, 0.31 mΩ at 50 Hz and 0.38 mΩ at 60 Hz (from memory).",
+    "Reachable counts the source's own impedance only as far as it stands in the reactance; a weak source or a long supply cord reaches less.",
+    "The volt-amperes are those of the shot; what the source may give for how long stands on its plate.",
+    magneticCaution,
+    injectionCaution,
+  ],
+  examples: [
+    {
+      cells: [100, "1 AWG", 2, 0.199, 0.004, 5],
+      gives: [0.5, 50, 1000],
+      worked:
+        "hand-worked: 100 A × 0.505 mΩ/m × 2 m + 0.199 V = 0.3 V in phase, 100 A × 4 mΩ = 0.4 V across; √(0.3² + 0.4²) = 0.5 V; 5 V ÷ 5 mΩ",
+    },
+    {
+      cells: [60, "6 AWG", 3, 0.4],
+      gives: [0.68944, 41.3664, "not known"],
+      worked: "hand-worked: 60 A × 1.608 mΩ/m × 3 m + 0.4 V = 0.68944 V; × 60 A",
+    },
+  ],
+  calculate: (given) => {
+    const loop = loopOf(given);
+    const volts = sourceVolts(loop);
+    const { openCircuitVolts } = given;
+    return [
+      volts,
+      volts * loop.current,
+      openCircuitVolts === undefined ? "not known" : reachableCurrent(loop, openCircuitVolts),
+    ];
+  },
+  explain: (given, [volts, voltAmperes, reachable]) => {
+    const loop = loopOf(given);
+    return {
+      steps: loopSteps(loop, given, { volts: Number(volts), voltAmperes: Number(voltAmperes), reachable }),
+      answer: `${say(loop.current, "A")} take ${say(Number(volts), "V")} and ${say(Number(voltAmperes), "VA")}${reachedOf(loop, reachable)}.`,
+      sources: [
+        { document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" },
+        loop.size.source,
+        {
+          document: "IEC 60949",
+          place: "resistance of copper in proportion to 234.5 °C + θ",
+          standing: "corroborated",
+        },
+      ],
+    };
+  },
+});
+
+type Inputs = Given<typeof parameters>;
+
+const loopOf = ({ current, size, length, drop, reactance = 0 }: Inputs): TestLoop => ({
+  current,
+  size,
+  length,
+  drop,
+  reactance,
+});
+
+const reachedOf = ({ current }: TestLoop, reachable: unknown): string =>
+  typeof reachable !== "number"
+    ? ""
+    : reachable >= current
+      ? `; this source reaches it, up to ${say(reachable, "A")}`
+      : `; this source does not reach it: ${say(reachable, "A")} at most`;
+
+const loopSteps = (
+  loop: TestLoop,
+  { openCircuitVolts }: Inputs,
+  { volts, voltAmperes, reachable }: { volts: number; voltAmperes: number; reachable: unknown },
+) => {
+  const { current, size, length, drop, reactance } = loop;
+  const ohms = leadOhms(loop);
+  const perMetre = ohmsPerMetre(size, warmLead);
+  const inPhase = current * ohms + drop;
+  const across = current * reactance;
+  return [
+    {
+      sentence: `Both leads, ${size.name} at ${warmLead} °C`,
+      tex: String.raw`R = R'\ell = ${tex(perMetre)} \cdot ${tex(length)} = ${tex(ohms, "Ω")}`,
+      plain: `R = ${say(perMetre, "Ω")}/m × ${say(length, "m")} = ${say(ohms, "Ω")}`,
+    },
+    {
+      sentence: "Their drop and the breaker's are both in phase with the current",
+      tex: String.raw`IR + \Delta V = ${tex(current)} \cdot ${tex(ohms)} + ${tex(drop)} = ${tex(inPhase, "V")}`,
+      plain: `${say(current, "A")} × ${say(ohms, "Ω")} + ${say(drop, "V")} = ${say(inPhase, "V")}`,
+    },
+    reactance > 0
+      ? {
+          sentence: "The reactance's drop leads the current by a quarter period, so the squares add",
+          tex: String.raw`V = \sqrt{(IR + \Delta V)^2 + (IX)^2} = \sqrt{${tex(inPhase)}^2 + ${tex(across)}^2} = ${tex(volts, "V")}`,
+          plain: `V = √((${say(inPhase, "V")})² + (${say(across, "V")})²) = ${say(volts, "V")}`,
+        }
+      : { sentence: "No reactance was given, so that is the whole voltage", plain: `V = ${say(volts, "V")}` },
+    {
+      sentence: "The source supplies",
+      tex: String.raw`S = VI = ${tex(volts)} \cdot ${tex(current)} = ${tex(voltAmperes, "VA")}`,
+      plain: `S = ${say(volts, "V")} × ${say(current, "A")} = ${say(voltAmperes, "VA")}`,
+    },
+    ...(openCircuitVolts !== undefined && typeof reachable === "number"
+      ? [
+          {
+            sentence:
+              "The open-circuit volts against the impedance of the loop, the breaker's drop growing with the current",
+            tex: String.raw`I_{\max} = \frac{V_0}{V/I} = \frac{${tex(openCircuitVolts)}}{${tex(volts)} / ${tex(current)}} = ${tex(reachable, "A")}`,
+            plain: `${say(openCircuitVolts, "V")} ÷ (${say(volts, "V")} ÷ ${say(current, "A")}) = ${say(reachable, "A")}`,
+          },
+        ]
+      : []),
+  ];
+};

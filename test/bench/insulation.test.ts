@@ -1,0 +1,21 @@
+import { type InsulationClassName, insulationClasses, insulationFinding } from "../../src/bench/insulation";
+
+// The second reader's copy: test voltage (d.c.), the least value, what a lower one calls for, standing.
+test.each<[InsulationClassName, number, number, string, string]>([
+  ["NETA 250 V", 500, 25, "investigate", "from memory"], // ANSI/NETA table 100.1
+  ["NETA 600 V", 1000, 100, "investigate", "from memory"], // corroborated in part
+  ["NETA 1000 V", 1000, 100, "investigate", "from memory"],
+  ["NEMA AB 4", 500, 1, "reject", "from memory"], // 5.3, 6.3: at least 500 V, better 1000 V; corroborated in part
+  ["TM 5-683 500 V", 500, 0.5, "reject", "corroborated"], // 5-5: 1 MΩ per kV of test voltage
+  ["TM 5-683 1000 V", 1000, 1, "reject", "corroborated"],
+])("%s: %d V, %d MΩ, below it %s", (name, volts, least, below, standing) => {
+  const asked = insulationClasses[name];
+  expect([asked.testVolts, asked.least, asked.below, asked.source.standing]).toEqual([volts, least, below, standing]);
+  expect(insulationFinding(least, asked)).toBe("meets");
+  expect(insulationFinding(least * 0.999, asked)).toBe(below);
+});
+
+test("TM 5-683 asks 1 MΩ for each kilovolt of its test voltage", () => {
+  for (const name of ["TM 5-683 500 V", "TM 5-683 1000 V"] as const)
+    expect(insulationClasses[name].least).toBe(insulationClasses[name].testVolts / 1000);
+});
