@@ -126,7 +126,7 @@ describe("the expected values", () => {
     const files = readdirSync(examples).filter((file) => file.endsWith(".expected.csv"));
     expect(Object.keys(answers).sort()).toEqual(files.sort());
     for (const [file, lines] of Object.entries(answers)) expect(textOf(file)).toBe(toCsv(lines));
-  });
+  }, 90_000);
 
   test("take nothing from this program", () => {
     const folder = join(__dirname, "independent");
