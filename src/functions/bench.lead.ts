@@ -14,13 +14,13 @@ import {
 } from "../bench/lead";
 import { define } from "../definition/define";
 import { type Given, quantity } from "../definition/parameter";
-import type { Plot } from "../definition/plot";
 import { tex } from "../definition/tex";
 import { exceeds } from "../metrology/exceeds";
 import { say, sayNumber } from "../metrology/say";
 import { injectionCaution } from "./accounts/cautions";
 import { startTemperature, testCurrent, usualStart } from "./arguments/bench";
 import { size } from "./arguments/size";
+import { leadPicture } from "./pictures/lead";
 
 const parameters = {
   current: testCurrent,
@@ -108,7 +108,7 @@ export default define({
       ],
     };
   },
-  plot: (given, [, end, limit]) => coursePlot(shotOf(given), { end: Number(end), limit: Number(limit) }),
+  plot: (given, [, end, limit]) => leadPicture(shotOf(given), { end: Number(end), limit: Number(limit) }),
 });
 
 type Inputs = Given<typeof parameters>;
@@ -130,32 +130,4 @@ const findingOf = ({ seconds, size }: Shot, end: number): string => {
   return exceeds(end, pvcForLong)
     ? `a short shot only: above ${forLong}, what PVC carries for long`
     : `within what PVC carries for long, ${forLong}`;
-};
-
-const samples = 40;
-
-/** The temperature through the shot, against the limit. */
-const coursePlot = (shot: Shot, { end, limit }: { end: number; limit: number }): Plot => {
-  const { seconds, start, size } = shot;
-  const course = Array.from({ length: samples + 1 }, (_, i) => (seconds * i) / samples).map((x) => ({
-    x,
-    y: x === 0 ? start : start + leadRise({ ...shot, seconds: x }),
-  }));
-  return {
-    title: "The lead through the shot",
-    sentence: `${size.name} warms from ${say(start, "°C")} to ${say(end, "°C")} in ${say(seconds, "s")}; the limit of PVC is ${say(limit, "°C")}.`,
-    x: { quantity: "time", unit: "s", scale: "linear", from: 0, to: seconds },
-    y: {
-      quantity: "temperature",
-      unit: "°C",
-      scale: "linear",
-      from: Math.min(0, start),
-      to: 1.05 * Math.max(end, limit),
-    },
-    lines: [
-      { name: `limit of PVC, ${say(limit, "°C")}`, role: "limit", samples: [0, seconds].map((x) => ({ x, y: limit })) },
-      { name: "the copper", role: "course", samples: course },
-    ],
-    points: [{ name: "the end of the shot", role: "asked", x: seconds, y: end }],
-  };
 };

@@ -1,24 +1,21 @@
 import { type PlannedBreaker, testPlan } from "../bench/plan";
 import { planSources } from "../bench/plan-sources";
 import type { PlanStep } from "../bench/plan-step";
-import { cold, restSeconds, sayLong } from "../bench/rest";
+import { restSeconds, sayLong } from "../bench/rest";
 import { define, type Row } from "../definition/define";
 import { type Given, optional } from "../definition/parameter";
-import type { Plot } from "../definition/plot";
-import type { Step } from "../definition/step";
-import { tex } from "../definition/tex";
 import { NoAnswer } from "../metrology/no-answer";
 import { say } from "../metrology/say";
 import type { Fitted } from "../thermal/fitted";
 import { asked } from "../trip/asked";
-import { type Bench, benchOf } from "../trip/conditions";
 import { injectionCaution, magneticCaution, polesCaution, verdictCaution } from "./accounts/cautions";
+import { fitCautions, planSteps, timeConstantOf } from "./accounts/plan";
 import { rangeCautions, rangeSources } from "./accounts/trip-range";
 import { documents } from "./accounts/trip-sources";
 import { poles, rating } from "./arguments/bench";
 import { characteristic } from "./arguments/characteristic";
 import { fit } from "./arguments/fit";
-import { bandPlot } from "./pictures/trip-band";
+import { planPlot } from "./pictures/plan";
 
 const parameters = {
   rating,
@@ -115,11 +112,6 @@ const plannedOf = ({ rating, characteristic, poles = 1, fit }: Inputs): PlannedB
 /** The slow end of what the trials allow, where they bound it. */
 const careful = ({ timeConstant: { value, high } }: Fitted): number => (typeof high === "number" ? high : value);
 
-const benchFor = ({ rating, characteristic }: PlannedBreaker): Bench => benchOf({ rating, characteristic }, {});
-
-const timeConstantOf = (planned: PlannedBreaker): number =>
-  planned.timeConstant ?? benchFor(planned).envelope.slowestTimeConstant;
-
 const rowOf = ({ step, current, band, stopAt, rest, caution }: PlanStep): Row => [
   step,
   current ?? "",
@@ -136,58 +128,4 @@ const bandOf = (band: PlanStep["band"]): readonly [number | string, number | str
     Number.isFinite(band.shortest) ? band.shortest : "holds",
     Number.isFinite(band.longest) ? band.longest : "no limit",
   ];
-};
-
-const planSteps = (planned: PlannedBreaker): readonly Step[] => {
-  const timeConstant = timeConstantOf(planned);
-  const rest = restSeconds(timeConstant);
-  return [
-    {
-      sentence:
-        "The order: what only looks, then what warms gently, then the trips as found before anybody exercises it, the magnetic release last",
-    },
-    {
-      sentence: planned.timeConstant
-        ? "This breaker's own time constant, at the slow end of what its trials allow"
-        : "The slowest strip that meets the printed points has this time constant; most breakers cool sooner, as a fit of this one would tell",
-      tex: String.raw`\tau = ${tex(timeConstant, "s")}`,
-      plain: `τ = ${say(timeConstant, "s")}`,
-    },
-    {
-      sentence: `After a trip it rests until less than ${say(100 * cold, "%")} of its trip state is left`,
-      tex: String.raw`t = \tau \ln\frac{1}{${cold}} = ${tex(timeConstant)} \cdot ${tex(Math.log(1 / cold))} = ${tex(rest, "s")}`,
-      plain: `t = ${say(timeConstant, "s")} × ln(1 ÷ ${cold}) = ${say(rest, "s")} (${sayLong(rest)})`,
-    },
-    { sentence: "Shortest and longest of each line are those of TRIP.RANGE from the state in which the line starts" },
-  ];
-};
-
-/** What must be said of a fit, which may be another breaker's, and of none. */
-const fitCautions = (planned: PlannedBreaker, fit: Fitted | undefined): readonly string[] => {
-  if (!fit) return [];
-  const { holdEdge, tripEdge } = benchFor(planned);
-  const { pickup, timeConstant } = fit;
-  return [
-    ...(pickup.value < holdEdge || pickup.value > tripEdge
-      ? [
-          `The fitted pickup of ${say(pickup.value, "A")} lies outside ${say(holdEdge, "A")} to ${say(tripEdge, "A")}, where a sound breaker of this kind has it: is it this breaker's fit?`,
-        ]
-      : []),
-    ...(typeof timeConstant.high === "number"
-      ? []
-      : ["The trials give the time constant no upper limit, so its likeliest value sets the rests: rest longer."]),
-  ];
-};
-
-const planPlot = (planned: PlannedBreaker): Plot => {
-  const points = testPlan(planned).flatMap(({ step, current, stopAt }) =>
-    typeof current === "number" && stopAt !== undefined
-      ? [{ name: step, role: "asked" as const, x: current, y: Math.min(20000, stopAt) }]
-      : [],
-  );
-  return bandPlot(
-    asked(planned.rating, planned.characteristic, {}),
-    "The lines of the plan, where each stops, against the band from cold",
-    { current: Math.max(...points.map(({ x }) => x)), points },
-  );
 };

@@ -1,12 +1,11 @@
-import { leadOhms, reachableCurrent, sourceVolts, type TestLoop, warmLead } from "../bench/source";
-import { ohmsPerMetre } from "../contact/conductor";
+import { reachableCurrent, sourceVolts, type TestLoop, warmLead } from "../bench/source";
 import { iec60228 } from "../contact/iec60228";
 import { necTable8 } from "../contact/nec-table8";
 import { define } from "../definition/define";
 import type { Given } from "../definition/parameter";
-import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
 import { injectionCaution, magneticCaution } from "./accounts/cautions";
+import { loopSteps } from "./accounts/test-loop";
 import { breakerDrop, leadLength, openCircuitVolts, reactance, testCurrent } from "./arguments/bench";
 import { size } from "./arguments/size";
 
@@ -72,8 +71,13 @@ export default define({
   },
   explain: (given, [volts, voltAmperes, reachable]) => {
     const loop = loopOf(given);
+    const { openCircuitVolts } = given;
     return {
-      steps: loopSteps(loop, given, { volts: Number(volts), voltAmperes: Number(voltAmperes), reachable }),
+      steps: loopSteps(loop, {
+        volts: Number(volts),
+        voltAmperes: Number(voltAmperes),
+        reach: openCircuitVolts === undefined ? undefined : { openCircuitVolts, reachable: Number(reachable) },
+      }),
       answer: `${say(loop.current, "A")} take ${say(Number(volts), "V")} and ${say(Number(voltAmperes), "VA")}${reachedOf(loop, reachable)}.`,
       sources: [
         { document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" },
@@ -104,49 +108,3 @@ const reachedOf = ({ current }: TestLoop, reachable: unknown): string =>
     : reachable >= current
       ? `; this source reaches it, up to ${say(reachable, "A")}`
       : `; this source does not reach it: ${say(reachable, "A")} at most`;
-
-const loopSteps = (
-  loop: TestLoop,
-  { openCircuitVolts }: Inputs,
-  { volts, voltAmperes, reachable }: { volts: number; voltAmperes: number; reachable: unknown },
-) => {
-  const { current, size, length, drop, reactance } = loop;
-  const ohms = leadOhms(loop);
-  const perMetre = ohmsPerMetre(size, warmLead);
-  const inPhase = current * ohms + drop;
-  const across = current * reactance;
-  return [
-    {
-      sentence: `Both leads, ${size.name} at ${warmLead} °C`,
-      tex: String.raw`R = R'\ell = ${tex(perMetre)} \cdot ${tex(length)} = ${tex(ohms, "Ω")}`,
-      plain: `R = ${say(perMetre, "Ω")}/m × ${say(length, "m")} = ${say(ohms, "Ω")}`,
-    },
-    {
-      sentence: "Their drop and the breaker's are both in phase with the current",
-      tex: String.raw`IR + \Delta V = ${tex(current)} \cdot ${tex(ohms)} + ${tex(drop)} = ${tex(inPhase, "V")}`,
-      plain: `${say(current, "A")} × ${say(ohms, "Ω")} + ${say(drop, "V")} = ${say(inPhase, "V")}`,
-    },
-    reactance > 0
-      ? {
-          sentence: "The reactance's drop leads the current by a quarter period, so the squares add",
-          tex: String.raw`V = \sqrt{(IR + \Delta V)^2 + (IX)^2} = \sqrt{${tex(inPhase)}^2 + ${tex(across)}^2} = ${tex(volts, "V")}`,
-          plain: `V = √((${say(inPhase, "V")})² + (${say(across, "V")})²) = ${say(volts, "V")}`,
-        }
-      : { sentence: "No reactance was given, so that is the whole voltage", plain: `V = ${say(volts, "V")}` },
-    {
-      sentence: "The source supplies",
-      tex: String.raw`S = VI = ${tex(volts)} \cdot ${tex(current)} = ${tex(voltAmperes, "VA")}`,
-      plain: `S = ${say(volts, "V")} × ${say(current, "A")} = ${say(voltAmperes, "VA")}`,
-    },
-    ...(openCircuitVolts !== undefined && typeof reachable === "number"
-      ? [
-          {
-            sentence:
-              "The open-circuit volts against the impedance of the loop, the breaker's drop growing with the current",
-            tex: String.raw`I_{\max} = \frac{V_0}{V/I} = \frac{${tex(openCircuitVolts)}}{${tex(volts)} / ${tex(current)}} = ${tex(reachable, "A")}`,
-            plain: `${say(openCircuitVolts, "V")} ÷ (${say(volts, "V")} ÷ ${say(current, "A")}) = ${say(reachable, "A")}`,
-          },
-        ]
-      : []),
-  ];
-};

@@ -57,7 +57,7 @@ export default define({
           plain: `${tally.counts.out} out, ${tally.counts.undecided} undecided${missingOf(tally) > 0 ? `, not counted: ${sayMissing(tally)}` : ""}`,
         })),
       ],
-      answer: `Of ${sum(testsOf)} tests of ${all.length} ${all.length === 1 ? "breaker" : "breakers"} ${out} are out and ${undecided} undecided${missing > 0 ? `; without a verdict, and not counted: ${missing}` : ""}.`,
+      answer: `${all.length} ${all.length === 1 ? "breaker" : "breakers"}, tests with a verdict ${sum(testsOf)}: in range ${sum(testsOf) - out - undecided}, out ${out}, undecided ${undecided}${missing > 0 ? `; without a verdict, and not counted: ${missing}` : ""}.`,
     };
   },
 });

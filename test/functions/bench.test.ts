@@ -221,7 +221,7 @@ describe("BENCH.SUMMARY", () => {
       [["in range"], ["late"], [""]],
     ]);
     expect(told.answer).toBe(
-      "Of 2 tests of 2 breakers 1 are out and 0 undecided; without a verdict, and not counted: 1.",
+      "2 breakers, tests with a verdict 2: in range 1, out 1, undecided 0; without a verdict, and not counted: 1.",
     );
     expect(told.steps.map(({ sentence }) => sentence).slice(1)).toEqual(["P2 wants attention"]);
     expect(told.cautions.join(" ")).toMatch(/not a release to service/);
