@@ -72,24 +72,18 @@ const log: Sheet = {
 };
 
 const inLog = (column: string): string => `Log!$${column}$2:$${column}$${lines + 1}`;
-const count = (row: number, verdict: string): string => `COUNTIFS(${inLog("C")},A${row},${inLog("S")},"${verdict}")`;
-
 const breakerColumns: readonly Column<Breaker>[] = [
   { heading: "Breaker", width: 10, typed: ({ tag }) => tag },
   { heading: "Rating, A", width: 10, typed: ({ rating }) => rating },
   { heading: "Characteristic", width: 15, typed: ({ characteristic }) => characteristic },
   { heading: "Poles", width: 7, typed: ({ poles }) => poles },
   { heading: "Serves", width: 26, typed: ({ serves }) => serves },
-  { heading: "Trials", width: 8, each: (row) => `=COUNTIF(${inLog("C")},A${row})` },
-  { heading: "In range", width: 10, each: (row) => `=${count(row, "in range")}` },
-  { heading: "Undecided", width: 12, each: (row) => `=${count(row, "undecided*")}` },
-  {
-    heading: "Early or late",
-    width: 15,
-    each: (row) =>
-      `=SUM(${["early", "late", "did not trip in time", "outside*"].map((word) => count(row, word)).join(",")})`,
-  },
-  { heading: "Not judged", width: 12, each: (row) => `=F${row}-G${row}-H${row}-I${row}` },
+  { heading: "Summary of", width: 12, formula: `=BIMETAL.BENCH.SUMMARY(${inLog("C")},${inLog("S")})` },
+  { heading: "Judged", width: 8, answers: true },
+  { heading: "In range", width: 10, answers: true },
+  { heading: "Out", width: 7, answers: true },
+  { heading: "Undecided", width: 12, answers: true },
+  { heading: "Not counted", width: 20, answers: true },
   {
     heading: "Warm drop, V",
     width: 15,
@@ -97,7 +91,7 @@ const breakerColumns: readonly Column<Breaker>[] = [
     each: (row) =>
       `=AVERAGEIFS(${inLog("I")},${inLog("C")},A${row},${inLog("G")},"as found",${inLog("H")},B${row},${inLog("K")},"held")`,
   },
-  { heading: "Heat, W", width: 9, format: "0.00", formula: "=BIMETAL.CONTACT.WATTS(B2:B9,K2:K9)" },
+  { heading: "Heat, W", width: 9, format: "0.00", formula: "=BIMETAL.CONTACT.WATTS(B2:B9,L2:L9)" },
   { heading: "Limit, W", width: 9, format: "0.0", formula: "=BIMETAL.CONTACT.LIMIT(B2:B7)" },
   { heading: "Limit, V", width: 9, format: "0.000", answers: true },
   { heading: "What the bench does next", width: 44, typed: ({ next }) => next },
@@ -118,7 +112,7 @@ const breakerSheet: Sheet = {
     ...one(
       afterBreakers + 1,
       0,
-      "Early or late counts what lies outside the computed band too. The warm drop is that of the hold as found.",
+      "Out counts what lies outside the computed band too: the reason beside the verdict tells. The warm drop is that of the hold as found.",
       note,
     ),
     ...one(

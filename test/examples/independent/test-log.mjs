@@ -78,11 +78,15 @@ const summed = ({ Breaker: tag, "Rating, A": rating, Characteristic: name }, tri
   const limit = name.startsWith("UL") ? undefined : lossLimit(rating);
   return {
     Breaker: tag,
-    Trials: own.length,
+    "Summary of": tag,
+    Judged: own.length - count(["#"]),
     "In range": count(["in range"]),
+    Out: count(["early", "late", "outside", "did not trip"]),
     Undecided: count(["undecided"]),
-    "Early or late": count(["early", "late", "outside", "did not trip"]),
-    "Not judged": count(["#"]),
+    "Not counted": ["#VALUE!", "#N/A"]
+      .filter((error) => count([error]))
+      .map((error) => `${count([error])} ${error}`)
+      .join(", "),
     "Warm drop, V": drop,
     "Heat, W": rating * drop,
     "Limit, W": limit ?? "",
