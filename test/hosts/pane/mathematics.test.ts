@@ -19,6 +19,15 @@ describe("a line of mathematics in pieces that can wrap", () => {
     expect(piecesOf(whole)).toEqual([whole]);
   });
 
+  test("it is cut after a comma between two equations, not inside a bracket or a decimal", () => {
+    expect(piecesOf(String.raw`\max(a, b) = 0{,}5, \quad h = 2`)).toEqual([
+      String.raw`\max(a, b)`,
+      "= 0{,}5,",
+      "h",
+      "= 2",
+    ]);
+  });
+
   test("a relation at the start makes no empty piece, wide spaces are left out", () => {
     expect(piecesOf(String.raw`= 2 \qquad m \le 3`)).toEqual(["= 2", "m", String.raw`\le 3`]);
   });

@@ -90,6 +90,12 @@ describe("the picture", () => {
     expect(html).toContain("pane-line-course");
   });
 
+  test("courses beside each other differ in more than their colour", () => {
+    const course = (name: string) => ({ name, role: "course" as const, samples: [{ x: 10, y: 1 }] });
+    const two = renderToString(<Picture plot={{ ...plot, lines: [course("warm"), course("cold")] }} />);
+    expect(two).toMatch(/pane-line-course-0.*pane-line-course-1/s);
+  });
+
   test("has the same numbers in a table, which the keyboard can scroll", () => {
     expect(html).toMatch(/<section class="pane-scroll" tabindex="0" aria-label="A band: the numbers">/i);
     expect(html).toMatch(/<th class="pane-td" scope="row">100 A<\/th><td class="pane-td">1 s<\/td>/);

@@ -13,7 +13,9 @@ export const AnswerPart = ({ explained: { answer, results }, column }: { explain
               {name}
               {i === column && results.length > 1 && <span class="pane-here"> (this cell)</span>}
             </dt>
-            <dd class="pane-result-value">{shown === "" ? "blank" : shown}</dd>
+            <dd class={shown.length > 16 ? "pane-result-words" : "pane-result-value"}>
+              {shown === "" ? "blank" : tied(shown)}
+            </dd>
             <dd class="pane-result-meaning">{meaning}</dd>
           </div>
         ))}

@@ -30,9 +30,10 @@ export const CallCard = ({ call, onGo }: { call: ResolvedCall; onGo: (address: s
         <AnswerPart explained={explained} column={row === call.row ? call.column : undefined} />
       )}
       <PlotPart explained={explained} />
+      {!explained.refusal && <CautionsPart cautions={explained.cautions} />}
       <InputsPart call={call} explained={explained} row={row} onGo={onGo} />
       <StepsPart steps={explained.steps} />
-      <CautionsPart cautions={explained.cautions} />
+      {explained.refusal && <CautionsPart cautions={explained.cautions} />}
       <SourcesPart sources={explained.sources} />
     </article>
   );

@@ -16,8 +16,8 @@ const opening = /^(\{|\[|\(|\\left|\\begin)/;
 const closing = /^(\}|\]|\)|\\right|\\end)/;
 
 /**
- * A line of TeX cut before each relation that stands outside all brackets: "a = b = c" gives "a", "= b", "= c". Set side by side
- * they wrap in a narrow pane, where one piece of MathML would run out of it.
+ * A line of TeX cut before each relation and after each comma that stand outside all brackets: "a = b = c" gives "a", "= b",
+ * "= c". Set side by side they wrap in a narrow pane, where one piece of MathML would run out of it.
  */
 export const piecesOf = (tex: string): string[] => {
   const pieces = [""];
@@ -28,6 +28,7 @@ export const piecesOf = (tex: string): string[] => {
     if (opening.test(token)) depth++;
     if (closing.test(token)) depth = Math.max(0, depth - 1);
     pieces[pieces.length - 1] += token;
+    if (depth === 0 && token === ",") pieces.push("");
   }
-  return pieces.map((piece) => piece.replace(/^\\q?quad\b/, "").trim()).filter(Boolean);
+  return pieces.map((piece) => piece.trim().replace(/^\\q?quad\b\s*/, "")).filter(Boolean);
 };

@@ -18,7 +18,7 @@ export const placeOf = (
 ): Place => {
   if (!isWhole) return { row: 0 };
   if (!spill) return { row: 0, column: 0 };
-  if (definition.answers === "rows") return { row: 0, column: spill.column };
+  if (definition.answers === "rows") return { row: 0, column: spill.row === 0 ? spill.column : undefined };
   return liesAcross(definition, args)
     ? { row: spill.column, column: spill.row }
     : { row: spill.row, column: spill.column };

@@ -5,6 +5,7 @@ import { AxisMarks } from "./axis-marks";
 import { frame } from "./frame";
 import { PointMark } from "./point-mark";
 import { type Laid, lay } from "./scale";
+import { strokeOf } from "./stroke";
 
 /** The picture itself. What it says stands in the sentence, the crosshair's line and the table beside it too. */
 export const Drawing = ({ plot, crosshair, onPoint }: DrawingProps) => {
@@ -36,8 +37,8 @@ export const Drawing = ({ plot, crosshair, onPoint }: DrawingProps) => {
         {plot.bands?.map((band) => (
           <BandShape key={band.name} band={band} x={x} y={y} slats={`url(#${id}-slats)`} />
         ))}
-        {plot.lines?.map((course) => (
-          <Course key={course.name} course={course} x={x} y={y} />
+        {plot.lines?.map((course, i) => (
+          <Course key={course.name} course={course} stroke={strokeOf(plot.lines ?? [], i)} x={x} y={y} />
         ))}
       </g>
       {crosshair !== undefined && (
@@ -80,10 +81,10 @@ const BandShape = ({ band, x, y, slats }: { band: Band; x: Laid; y: Laid; slats:
   );
 };
 
-const Course = ({ course, x, y }: { course: Line; x: Laid; y: Laid }) => {
+const Course = ({ course, stroke, x, y }: { course: Line; stroke: string; x: Laid; y: Laid }) => {
   const path = line<(typeof course.samples)[number]>(
     (sample) => x.at(sample.x),
     (sample) => y.at(sample.y),
   );
-  return <path class={`pane-line-${course.role}`} d={path(course.samples) ?? ""} />;
+  return <path class={stroke} d={path(course.samples) ?? ""} />;
 };

@@ -1,4 +1,5 @@
 import type { Plot } from "../../../definition/plot";
+import { strokeOf } from "./stroke";
 
 /** What each stroke of a picture stands for. */
 export const Key = ({ plot }: { plot: Plot }) => (
@@ -6,8 +7,8 @@ export const Key = ({ plot }: { plot: Plot }) => (
     {plot.bands?.map(({ name }) => (
       <Entry key={name} name={name} stroke={<path class="pane-key-band" d="M 0 1 H 22 V 11 H 0 Z" />} />
     ))}
-    {plot.lines?.map(({ name, role }) => (
-      <Entry key={name} name={name} stroke={<path class={`pane-line-${role}`} d="M 0 6 H 22" />} />
+    {plot.lines?.map(({ name }, i, lines) => (
+      <Entry key={name} name={name} stroke={<path class={strokeOf(lines, i)} d="M 0 6 H 22" />} />
     ))}
     {roles
       .map((role) => ({ role, names: namesOf(plot.points, role) }))

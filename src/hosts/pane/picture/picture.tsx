@@ -11,7 +11,7 @@ import { columnsOf, nearest, type Reading, readingsOf } from "./samples";
 export const Picture = ({ plot }: { plot: Plot }) => {
   const id = useId();
   const readings = readingsOf(plot);
-  const asked = plot.points?.find(({ role }) => role === "asked");
+  const asked = plot.points?.find(({ role }) => role === "asked") ?? plot.points?.[0];
   const start = nearest(readings, asked?.x ?? plot.x.from);
   const [stop, setStop] = useState<number>();
   const at = Math.min(stop ?? start, readings.length - 1);

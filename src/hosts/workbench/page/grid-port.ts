@@ -1,9 +1,9 @@
 import type { Memory } from "../../../definition/memory";
-import { readPlace } from "../../engine/place";
 import type { Port } from "../../pane/port";
 import { goTo } from "./go-to";
 import type { OpenBook } from "./open-book";
 import { putInto } from "./put-into";
+import { follow } from "./reference";
 import { selectionOf } from "./selection";
 import { valuesOf } from "./values-of";
 
@@ -26,8 +26,7 @@ export const gridPort = (book: OpenBook, memory: Memory): Port => ({
   },
   recalculate: async () => book.grid.api.getFormula().executeCalculation(),
   goTo: async (address) => {
-    const place = readPlace(address, book.place?.sheet);
-    if (!place) throw new Error(`${address} is not one cell to go to.`);
-    goTo(book, place);
+    const { sheet, range } = follow(book, address, book.place?.sheet ?? "");
+    goTo(book, { sheet, row: range.top ?? 0, column: range.left ?? 0 });
   },
 });

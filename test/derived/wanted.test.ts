@@ -1,0 +1,30 @@
+import { z } from "zod";
+import { optional, quantity, word } from "../../src/definition/parameter";
+import { introduced, wanted } from "../../src/derived/wanted";
+
+describe("what an argument takes, in words", () => {
+  test("a quantity names its unit and its limits", () => {
+    expect(wanted(quantity("A", "the current"))).toBe("a number in A, more than 0");
+    expect(wanted(quantity("°C", "the air", z.number().min(-40).max(60)))).toBe(
+      "a number in °C, at least -40 and at most 60",
+    );
+    expect(wanted(quantity("", "a share", z.number().nonnegative().lt(1)))).toBe(
+      "a number, at least 0 and less than 1",
+    );
+    expect(wanted(quantity("", "how many", z.number().int().min(1)))).toBe("a whole number, at least 1");
+  });
+
+  test("words are listed", () => {
+    expect(wanted(word("the outcome", ["held", "tripped"]))).toBe('one of "held", "tripped"');
+  });
+
+  test("what may be left out says what holds then", () => {
+    expect(wanted(optional(quantity("A", "the preload"), "cold"))).toBe("a number in A, more than 0; left out: cold");
+  });
+
+  test("an introduction is two sentences, also after a meaning that ends in a full stop", () => {
+    expect(introduced(quantity("A", "the current, r.m.s."))).toBe(
+      "the current, r.m.s. It takes a number in A, more than 0.",
+    );
+  });
+});
