@@ -1,16 +1,17 @@
 import { z } from "zod";
+import { BadInput } from "../definition/bad-input";
 import { define } from "../definition/define";
-import { type Given, optional, quantity } from "../definition/parameter";
-import type { Step } from "../definition/step";
-import { tex } from "../definition/tex";
-import { firstPeakFactor } from "../inrush/first-peak";
-import { type Margin, startMargin } from "../inrush/margin";
-import { say, sayNumber } from "../metrology/say";
+import { type Given, optional, quantity, sheetName } from "../definition/parameter";
+import { type FittedMargin, fittedMargin } from "../inrush/fitted-margin";
+import { type Margin, type Start, startMargin } from "../inrush/margin";
+import { say } from "../metrology/say";
+import type { Fitted } from "../thermal/fitted";
 import { injectionCaution, magneticCaution, polesCaution, rideThroughCaution } from "./accounts/cautions";
-import { rangeCautions, rangeSources, rangeSteps } from "./accounts/trip-range";
+import { bandAccount, fitAccount, peakSource } from "./accounts/margin";
 import { documents } from "./accounts/trip-sources";
-import { characteristic } from "./arguments/characteristic";
+import { characteristicOrFit, isFitted } from "./arguments/characteristic-or-fit";
 import { askedOf, conditions, rating } from "./arguments/conditions";
+import { fitPicture } from "./pictures/fitted-start";
 import { bandPlot } from "./pictures/trip-band";
 
 const parameters = {
@@ -18,7 +19,7 @@ const parameters = {
   startTime: quantity("s", "how long the start lasts"),
   runningCurrent: quantity("A", "the current once it runs, r.m.s."),
   rating,
-  characteristic,
+  characteristic: characteristicOrFit,
   powerFactor: optional(
     quantity("", "cos φ while it starts, 0 to 1", z.number().min(0).max(1), {
       hint: "a power factor in per cent is divided by 100",
@@ -26,12 +27,6 @@ const parameters = {
     "the worst first peak, 2√2 times the start current",
   ),
   ...conditions,
-} as const;
-
-const peakSource = {
-  document: "Handbook of Electrical Engineering",
-  place: "eq. 11.5 (closing of an R–L circuit)",
-  standing: "corroborated",
 } as const;
 
 export default define({
@@ -99,75 +94,49 @@ export default define({
     ];
   },
   explain: (given) => {
-    const asked = askedOf(given);
-    const margin = marginOf(given);
-    return {
-      steps: [
-        ...rangeSteps(asked, given.startCurrent, asked.rangeAt(given.startCurrent)),
-        ...marginSteps(given, margin),
-      ],
-      answer: answerOf(margin),
-      sources: [...rangeSources(asked), ...(margin.peak === undefined ? [] : [peakSource])],
-      cautions: [
-        ...rangeCautions(asked),
-        ...(given.powerFactor === undefined && margin.peak !== undefined ? [worstPeakCaution] : []),
-      ],
-    };
+    const { characteristic: kind } = given;
+    return isFitted(kind)
+      ? fitAccount(startOf(given), kind, marginOfFit(given, kind))
+      : bandAccount(startOf(given), askedOf({ ...given, characteristic: kind }));
   },
   plot: (given) => {
-    const { startCurrent: x, startTime } = given;
-    const name = `start: ${say(x, "A")} for ${say(startTime, "s")}`;
-    const asked = askedOf(given);
-    return bandPlot(asked, "The start against the band", {
+    const { characteristic: kind, startCurrent: x, startTime } = given;
+    const point = { name: `start: ${say(x, "A")} for ${say(startTime, "s")}`, role: "asked", x } as const;
+    if (isFitted(kind)) return fitPicture(kind, { ...point, y: startTime });
+    return bandPlot(askedOf({ ...given, characteristic: kind }), "The start against the band", {
       current: x,
-      points: [{ name, role: "asked", x, y: Math.min(20000, Math.max(0.01, startTime)) }],
+      points: [{ ...point, y: Math.min(20000, Math.max(0.01, startTime)) }],
     });
   },
 });
 
 type Inputs = Given<typeof parameters>;
 
-const worstPeakCaution =
-  "No power factor was given, so the worst first peak is used: 2√2 times the start current, twice the steady crest.";
+const startOf = ({ startCurrent, startTime, runningCurrent, powerFactor }: Inputs): Start => ({
+  current: startCurrent,
+  seconds: startTime,
+  running: runningCurrent,
+  powerFactor,
+});
 
 const marginOf = (given: Inputs): Margin => {
-  const { startCurrent: current, startTime: seconds, runningCurrent: running, powerFactor } = given;
-  return startMargin(askedOf(given), { current, seconds, running, powerFactor });
+  const { characteristic: kind } = given;
+  return isFitted(kind)
+    ? marginOfFit(given, kind)
+    : startMargin(askedOf({ ...given, characteristic: kind }), startOf(given));
 };
 
-const marginSteps = ({ startCurrent, startTime, runningCurrent, powerFactor }: Inputs, margin: Margin): Step[] => {
-  const factor = firstPeakFactor(powerFactor ?? 0);
-  const lower = (margin.magnetic ?? 0) * startCurrent;
-  const peakAt = powerFactor === undefined ? "at worst" : `at cos φ ${sayNumber(powerFactor)}`;
-  return [
-    ratio("Running margin: hold edge ÷ running current", margin.running, { of: runningCurrent, unit: "A" }),
-    ratio("Thermal margin: shortest time of the strip ÷ start time", margin.thermal, { of: startTime, unit: "s" }),
-    ratio("Magnetic margin: lower magnetic current ÷ start current", margin.magnetic, { of: startCurrent, unit: "A" }),
-    margin.peak === undefined
-      ? { sentence: "Peak margin: not known without a magnetic band" }
-      : {
-          sentence: `Peak margin: crest of the lower magnetic current ÷ first peak, ${sayNumber(factor)} × the start current ${peakAt}`,
-          tex: String.raw`\frac{\sqrt2 \cdot ${tex(lower, "A")}}{${tex(factor)} \cdot ${tex(startCurrent, "A")}} = ${tex(margin.peak)}`,
-          plain: `√2 × ${say(lower, "A")} ÷ (${sayNumber(factor)} × ${say(startCurrent, "A")}) = ${sayNumber(margin.peak)}`,
-        },
-  ];
-};
-
-/** One margin as its two quantities; the upper one is the ratio times the lower. */
-const ratio = (sentence: string, value: number | undefined, bottom: { of: number; unit: "A" | "s" }): Step => {
-  if (value === undefined) return { sentence: `${sentence}: not known from what was given` };
-  if (!Number.isFinite(value)) return { sentence: `${sentence}: carried for ever` };
-  const top = value * bottom.of;
-  return {
-    sentence,
-    tex: String.raw`\frac{${tex(top, bottom.unit)}}{${tex(bottom.of, bottom.unit)}} = ${tex(value)}`,
-    plain: `${say(top, bottom.unit)} ÷ ${say(bottom.of, bottom.unit)} = ${sayNumber(value)}`,
-  };
-};
-
-const answerOf = (margin: Margin): string => {
-  const below = (["running", "thermal", "magnetic", "peak"] as const).filter((part) => (margin[part] ?? 1) < 1);
-  const weak =
-    below.length > 0 ? `; below 1: ${below.map((part) => `${part} ${sayNumber(margin[part] ?? 0)}`).join(", ")}` : "";
-  return `A sound breaker ${margin.verdict.startsWith("thermal") ? `of this kind: ${margin.verdict}` : margin.verdict}${weak}.`;
+/** A fit holds for the air and the breaker it was taken from; of the conditions only a preload says something to it. */
+const marginOfFit = (given: Inputs, fitted: Fitted): FittedMargin => {
+  const other = (["ambient", "setting", "tripRise"] as const).find((condition) => given[condition] !== undefined);
+  if (other)
+    throw new BadInput(
+      `${sheetName(other)}: a fit holds for the strip and the air of its own trials; leave it out, or ask by a characteristic.`,
+    );
+  const { preload = 0 } = given;
+  if (preload >= fitted.pickup.value)
+    throw new BadInput(
+      `preload: less than the fitted pickup of ${say(fitted.pickup.value, "A")} is wanted, not ${say(preload, "A")}.`,
+    );
+  return fittedMargin(fitted, startOf(given), preload);
 };
