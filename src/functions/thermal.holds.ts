@@ -84,7 +84,8 @@ export default define({
           limits,
           { sentence: "The current is not above the lower limit", plain: `${say(current, "A")} ≤ ${say(low, "A")}` },
         ],
-        answer: `It holds ${asked}, for ever: the current is not above the lower limit of the pickup.`,
+        answer: `It holds ${asked}, and for ever: the current is not above the lower limit of the pickup.`,
+        cautions: ["The lower limit of the pickup is a 95 % limit: of forty such fits one has its pickup below it."],
       };
     return {
       steps: [
@@ -93,11 +94,11 @@ export default define({
           sentence:
             "For every pickup that the trials leave open, the share of trials still holding at that time, by its own time constant and scatter; mixed by the weight that the likelihood profile gives each pickup",
           tex: String.raw`P = \int \left(1 - T_{n-1}\!\left(\frac{\ln t - \ln t(I;\,I_p)}{s(I_p)}\right)\right) \mathrm{d}C(I_p)`,
-          plain: `P = ${sayNumber(probability)}`,
+          plain: `P: ${sayProbability(probability)}`,
         },
         ...nearPickup(fit, { current, preload }),
       ],
-      answer: `It holds ${asked} with a probability of ${sayNumber(100 * probability, 3)} %.`,
+      answer: `It holds ${asked} with a probability of ${sayProbability(probability)}.`,
       cautions:
         probability > 0.99
           ? ["Above the pickup's lower limit no current is sure to be carried, however likely it looks."]
@@ -113,3 +114,11 @@ export default define({
           points: [{ name: `${say(current, "A")} for ${say(time, "s")}`, role: "asked", x: current, y: time }],
         },
 });
+
+/** In per cent; what is not certain is never said as certain. */
+const sayProbability = (probability: number): string =>
+  probability > 0.9999
+    ? "more than 99.99 %"
+    : probability < 0.0001
+      ? "less than 0.01 %"
+      : `${sayNumber(100 * probability, 3)} %`;

@@ -77,11 +77,15 @@ export default define({
           tex: String.raw`(i - r\tau)^2 + (r\tau)^2 + C\,e^{-t/\tau} = I_p^2,\quad i = ${x(from)} + ${x(rate)}\,t \;\Rightarrow\; t = ${x(seconds)}\ \mathrm{s},\ i = ${x(current)}\ \mathrm{A}`,
           plain: `(i − rτ)² + (rτ)² + C·e^(−t/τ) = Iₚ² with i = ${n(from)} + ${n(rate)}·t gives t = ${say(seconds, "s", 5)}, i = ${say(current, "A", 5)}`,
         },
-        {
-          sentence: "To come within 1 % of the pickup the ramp would have to be slower than",
-          tex: String.raw`r < 0.01\,\frac{I_p}{\tau} = ${x(slow)}\ \mathrm{A/s}`,
-          plain: `r < 0.01 × ${n(pickup)} / ${n(timeConstant)} = ${say(slow, "A/s")}`,
-        },
+        ...(passes > 0
+          ? [
+              {
+                sentence: "To come within 1 % of the pickup the ramp would have to be slower than",
+                tex: String.raw`r < 0.01\,\frac{I_p}{\tau} = ${x(slow)}\ \mathrm{A/s}`,
+                plain: `r < 0.01 × ${n(pickup)} / ${n(timeConstant)} = ${say(slow, "A/s")}`,
+              },
+            ]
+          : []),
       ],
       answer: `It trips at ${say(current, "A")} after ${say(seconds, "s")}: ${say(above, "A", 3)} (${sayNumber((100 * above) / pickup, 3)} %) above its pickup of ${say(pickup, "A")}.`,
     };

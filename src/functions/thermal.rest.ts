@@ -32,7 +32,10 @@ export default define({
   explain: ({ state, target, timeConstant }, [rest = 0]) => ({
     steps: [
       {
-        sentence: "Without current the state falls by the same share in equal times",
+        sentence:
+          state > target
+            ? "Without current the state falls by the same share in equal times"
+            : "Without current the state falls by the same share in equal times; here the target lies behind",
         tex: String.raw`t = \tau \ln\frac{s_0}{s} = ${tex(timeConstant)} \cdot \ln\frac{${tex(state)}}{${tex(target)}} = ${tex(timeConstant * Math.log(state / target))}\ \mathrm{s}`,
         plain: `t = τ·ln(s₀/s) = ${say(timeConstant, "s")} × ln(${sayNumber(state)} / ${sayNumber(target)}) = ${say(timeConstant * Math.log(state / target), "s")}`,
       },

@@ -1,4 +1,5 @@
 import { lnNormalCdf, normalSlope } from "../metrology/normal";
+import { dot, leastSquares } from "./least-squares";
 import { solveSymmetric } from "./symmetric";
 
 /** Observations y = x·β + σ·ε, ε normal. Of a held one only "at least y" is known (right-censored). */
@@ -32,10 +33,12 @@ export const likeliest = (data: Censored): Likeliest | undefined => {
   const start = leastSquares(data);
   if (!start) return undefined;
   if (!data.held.includes(true) || start.scale <= noScatter) return summed(data, start.coefficients, start.scale);
-  let [alpha, gamma] = [1 / start.scale, start.coefficients.map((value) => value / start.scale)];
-  let now = logLikelihood(data, alpha, gamma);
+  // Told from the start's own line: then a scatter however small still shows beside the numbers.
+  const near = { ...data, y: data.y.map((y, i) => y - dot(data.design[i] as readonly number[], start.coefficients)) };
+  let [alpha, gamma] = [1 / start.scale, start.coefficients.map(() => 0)];
+  let now = logLikelihood(near, alpha, gamma);
   for (let step = 0; step < 200; step++) {
-    const { gradient, curvature } = slopes(data, alpha, gamma);
+    const { gradient, curvature } = slopes(near, alpha, gamma);
     const move = solveSymmetric(curvature, gradient);
     if (!move) return undefined;
     const gain = move.reduce((sum, part, i) => sum + part * (gradient[i] as number), 0);
@@ -43,7 +46,7 @@ export const likeliest = (data: Censored): Likeliest | undefined => {
     for (; share > 1e-10; share /= 2) {
       const nextAlpha = alpha + share * (move[0] as number);
       const nextGamma = gamma.map((value, k) => value + share * (move[k + 1] as number));
-      const next = nextAlpha > 0 ? logLikelihood(data, nextAlpha, nextGamma) : -Infinity;
+      const next = nextAlpha > 0 ? logLikelihood(near, nextAlpha, nextGamma) : -Infinity;
       if (next >= now - 1e-13 * Math.abs(now)) {
         [alpha, gamma, now] = [nextAlpha, nextGamma, next];
         break;
@@ -54,44 +57,9 @@ export const likeliest = (data: Censored): Likeliest | undefined => {
   }
   return summed(
     data,
-    gamma.map((value) => value / alpha),
+    start.coefficients.map((value, k) => value + (gamma[k] as number) / alpha),
     1 / alpha,
   );
-};
-
-/** β and σ of the seen observations alone; with all of them held (or too few seen) of all as if seen, as a start. */
-const leastSquares = ({ y, held, design }: Censored): { coefficients: number[]; scale: number } | undefined => {
-  const size = design[0]?.length ?? 0;
-  const seen = held.map((h) => !h);
-  for (const use of [seen, held.map(() => true)]) {
-    const normal = Array.from({ length: size }, () => new Array<number>(size).fill(0));
-    const right = new Array<number>(size).fill(0);
-    let count = 0;
-    for (let i = 0; i < y.length; i++) {
-      if (!use[i]) continue;
-      count++;
-      const x = design[i] as readonly number[];
-      for (let k = 0; k < size; k++) {
-        right[k] = (right[k] as number) + (x[k] as number) * (y[i] as number);
-        for (let l = 0; l < size; l++)
-          (normal[k] as number[])[l] = ((normal[k] as number[])[l] as number) + (x[k] as number) * (x[l] as number);
-      }
-    }
-    const coefficients = solveSymmetric(normal, right);
-    if (!coefficients) continue;
-    let squares = 0;
-    for (let i = 0; i < y.length; i++)
-      if (use[i]) squares += ((y[i] as number) - dot(design[i] as readonly number[], coefficients)) ** 2;
-    const scale = Math.sqrt(squares / count);
-    return { coefficients, scale: use === seen ? scale : Math.max(scale, 1e-3) };
-  }
-  return undefined;
-};
-
-const dot = (x: readonly number[], beta: readonly number[]): number => {
-  let sum = 0;
-  for (let k = 0; k < x.length; k++) sum += (x[k] as number) * (beta[k] as number);
-  return sum;
 };
 
 /** Of the observations, at α = 1/σ and γ = β/σ. */

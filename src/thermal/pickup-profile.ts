@@ -63,9 +63,13 @@ const point = (trials: readonly Trial[], stretch: Stretch, x: number): ProfilePo
   return { ...at, stretch, x, height: at.logLikelihood, slope: at.slope * distance };
 };
 
-/** Where a stretch is looked at: close at its lower end when no wall stands there, then ever further in x, to the last double. */
+/**
+ * Where a stretch is looked at: ever closer at its lower end if a preload stands there (the lowest stretch begins above it),
+ * then ever further in x, to the last double.
+ */
 const places = ({ from, to }: Stretch, lowest: boolean): number[] => {
-  const xs = lowest ? [1e-3, 0.01, 0.03, 0.06, 0.1].map((share) => -Math.log1p(-share)) : [0];
+  const close = [1e-12, 1e-10, 1e-8, 1e-6, 1e-5, 1e-4].filter((share) => from > 0 && share * (to - from) > 1e-15 * to);
+  const xs = lowest ? [...close, 1e-3, 0.01, 0.03, 0.06, 0.1].map((share) => -Math.log1p(-share)) : [0];
   const last = Math.log((to - from) / (2e-15 * to));
   for (let [x, step] = [0.15, 0.15]; x < last; x += step, step *= 1.04) xs.push(x);
   return xs;
@@ -99,14 +103,15 @@ export const nearCrossing = (profile: PickupProfile, edge: Edge): number | undef
 
 /** The two neighbours inside and outside an edge, or the edge itself where no search is needed. */
 const cellOf = (
-  { points, best, above, below }: PickupProfile,
+  { points, best, above }: PickupProfile,
   { level, side }: Edge,
 ): { inside: ProfilePoint; outside: ProfilePoint } | number | undefined => {
   const outward = side === "low" ? points : [...points].reverse();
   const i = outward.findIndex(({ logLikelihood, pickup }) => logLikelihood >= level || pickup === best.pickup);
   const inside = outward[i] as ProfilePoint;
   const outside = outward[i - 1];
-  if (!outside) return side === "high" ? below : above > 0 ? above : undefined;
+  // At the very ends the likelihood falls to nothing, but slower than doubles can follow: the last one is the limit.
+  if (!outside) return side === "low" && above === 0 ? undefined : inside.pickup;
   // Across a held current there is a step that no double resolves: the wall itself is the limit.
   if (outside.stretch !== inside.stretch) return Math.max(outside.pickup, inside.pickup);
   return inside.logLikelihood > level ? { inside, outside } : inside.pickup;

@@ -16,15 +16,15 @@ export const inOrder = (trials: readonly Trial[]): Trial[] =>
       a.current - b.current || a.preload - b.preload || Number(a.held) - Number(b.held) || a.seconds - b.seconds,
   );
 
-/** ln of the time in time constants that a trial takes at a pickup, and its slope; Infinity: it would hold for ever. */
+/** ln of the time in time constants that a trial takes at a pickup, and its slope; Infinity: it would hold for ever; −Infinity: the preload trips it. */
 export const lnTimeConstants = (
   { current, preload }: Pick<Trial, "current" | "preload">,
   pickup: number,
 ): { value: number; slope: number } => {
-  const surplus = (current - pickup) * (current + pickup);
-  if (surplus <= 0) return { value: Infinity, slope: 0 };
   const missing = (pickup - preload) * (pickup + preload);
   if (missing <= 0) return { value: -Infinity, slope: 0 };
+  const surplus = (current - pickup) * (current + pickup);
+  if (surplus <= 0) return { value: Infinity, slope: 0 };
   const ratio = Math.log1p(missing / surplus);
   return { value: Math.log(ratio), slope: (2 * pickup) / (surplus * ratio) };
 };

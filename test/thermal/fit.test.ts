@@ -1,3 +1,4 @@
+import { array, assert, boolean, constantFrom, double, integer, property, record } from "fast-check";
 import { NoAnswer } from "../../src/metrology/no-answer";
 import { fittedTo } from "../../src/thermal/fit";
 import { dropAt, pickupLimits, scatterLimits, studentFactor, timeConstantLimits } from "../../src/thermal/fit-limits";
@@ -215,4 +216,72 @@ test("the profile rows rise, span the limits, and their top is the estimate", ()
     expect(pickups[0]).toBeLessThanOrEqual(pickup.low as number);
     expect(pickups.at(-1)).toBeGreaterThan(pickup.high as number);
   }
+});
+
+describe("whatever a log holds", () => {
+  const currents = constantFrom(16, 18, 19.9, 20.000001, 20.1, 21, 22, 25, 30, 40, 60, 100, 500);
+  const trial = record({
+    current: currents,
+    preload: constantFrom(0, 0, 0, 0, 5, 10, 15, 19.99),
+    scatter: double({ min: -3, max: 3, noNaN: true }),
+    held: boolean(),
+    figures: integer({ min: 2, max: 15 }),
+  });
+
+  test("there is a fit with finite numbers in order, or a sentence", () => {
+    assert(
+      property(
+        array(trial, { minLength: 1, maxLength: 12 }),
+        constantFrom(0, 0.001, 0.05, 0.5),
+        double({ min: 10, max: 1000, noNaN: true }),
+        (rows, sigma, tau) => {
+          const trials = rows.map(({ current, preload, scatter, held, figures }): Trial => {
+            const trips = current > 20;
+            const steady = trips ? tau * Math.log1p((400 - preload ** 2) / (current ** 2 - 400)) : 3600;
+            const seconds = Number((steady * Math.exp(sigma * scatter)).toPrecision(figures));
+            return { current, preload, seconds, held: !trips || (held && scatter > 1) };
+          });
+          const message = refusal(trials);
+          if (message !== "fitted") {
+            expect(message).toMatch(/^[^\n]{20,}\.$/);
+            return;
+          }
+          const { pickup, timeConstant, scatter, profile } = fittedTo(trials);
+          for (const { value, low, high, standardError } of [pickup, timeConstant, scatter]) {
+            expect(Number.isFinite(value)).toBe(true);
+            for (const end of [low, high, standardError]) if (typeof end === "number") expect(end).toBeGreaterThan(0);
+            for (const end of [low, high, standardError])
+              if (typeof end === "number") expect(end).toBeLessThan(Infinity);
+          }
+          for (const { value, low, high } of [pickup, timeConstant]) {
+            if (typeof low === "number") expect(low).toBeLessThanOrEqual(value * 1.0000001);
+            if (typeof high === "number") expect(high).toBeGreaterThanOrEqual(value * 0.9999999);
+          }
+          for (const row of profile) expect(Object.values(row).every(Number.isFinite)).toBe(true);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  test("two trips on one curve and a hold beyond it: the scatter comes from the hold", () => {
+    const found = fittedTo([
+      { current: 20.000001, seconds: 529, held: false, preload: 0 },
+      { current: 24.726, seconds: 35.6, held: false, preload: 0 },
+      { current: 20.000001, seconds: 600, held: true, preload: 0 },
+    ]);
+    expect(found.pickup.value).toBeLessThan(20.000001);
+    expect(found.pickup.low).toBe("not known");
+  });
+
+  test("a pickup close above a preload keeps its limits between the preload and the lowest trip", () => {
+    const found = fittedTo([
+      { current: 21, seconds: 120, held: false, preload: 19.99 },
+      { current: 25, seconds: 60, held: false, preload: 15 },
+      { current: 30, seconds: 58, held: false, preload: 0 },
+      { current: 40, seconds: 29, held: false, preload: 0 },
+    ]);
+    expect(found.pickup.low).toBeGreaterThan(19.99);
+    expect(found.pickup.high).toBeLessThan(21);
+  });
 });

@@ -82,7 +82,7 @@ const tradeOff = ({ covariance }: Fitted): Step[] => {
     {
       sentence:
         "Pickup and time constant trade off: a lower pickup with a slower strip fits nearly as well. A trial nearer the pickup tells them apart",
-      plain: `correlation ${sayNumber(correlation, 3)}`,
+      plain: `correlation ${sayNumber(correlation, 5)}`,
     },
   ];
 };
