@@ -9,6 +9,7 @@ const about: Record<string, string> = {
   ENCLOSURE: "Heat in a board",
   BENCH: "Setting up a test",
   METER: "How sure a reading is",
+  "": "Explanations in cells",
 };
 
 export interface Room {
@@ -25,5 +26,5 @@ export const roomsOf = (catalogue: readonly AnyDefinition[]): Room[] => {
     const name = definition.name.includes(".") ? (definition.name.split(".")[0] as string) : "";
     rooms.set(name, [...(rooms.get(name) ?? []), definition]);
   }
-  return [...rooms].map(([name, functions]) => ({ name, about: about[name] ?? "All functions", functions }));
+  return [...rooms].map(([name, functions]) => ({ name, about: about[name] ?? name, functions }));
 };

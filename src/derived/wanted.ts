@@ -11,19 +11,30 @@ export const wanted = (parameter: Parameter): string => {
 export const introduced = (parameter: Parameter): string =>
   `${parameter.meaning.replace(/\.$/, "")}. It takes ${wanted(parameter)}.`;
 
-const taken = ({ choices, schema, unit }: Parameter): string => {
+const taken = (parameter: Parameter): string => {
+  const { choices, schema, unit } = parameter;
   if (choices) return `one of ${choices.map((word) => `"${word}"`).join(", ")}`;
   if (!(schema instanceof z.ZodNumber)) return "text";
-  const { minimum, exclusiveMinimum, maximum, exclusiveMaximum, type } = z.toJSONSchema(schema) as Limits;
-  const limits = [
+  const number = `a ${limitsOf(schema).type === "integer" ? "whole number" : "number"}${unit ? ` in ${unit}` : ""}`;
+  const limits = limited(parameter);
+  return limits ? `${number}, ${limits}` : number;
+};
+
+/** The limits of a number in words, "more than 0 and at most 60"; "" where there are none. */
+export const limited = ({ schema }: Parameter): string => {
+  if (!(schema instanceof z.ZodNumber)) return "";
+  const { minimum, exclusiveMinimum, maximum, exclusiveMaximum } = limitsOf(schema);
+  return [
     exclusiveMinimum !== undefined && `more than ${exclusiveMinimum}`,
     minimum !== undefined && minimum > -Number.MAX_SAFE_INTEGER && `at least ${minimum}`,
     exclusiveMaximum !== undefined && `less than ${exclusiveMaximum}`,
     maximum !== undefined && maximum < Number.MAX_SAFE_INTEGER && `at most ${maximum}`,
-  ].filter(Boolean);
-  const number = `a ${type === "integer" ? "whole number" : "number"}${unit ? ` in ${unit}` : ""}`;
-  return limits.length > 0 ? `${number}, ${limits.join(" and ")}` : number;
+  ]
+    .filter(Boolean)
+    .join(" and ");
 };
+
+const limitsOf = (schema: z.ZodNumber): Limits => z.toJSONSchema(schema) as Limits;
 
 interface Limits {
   readonly type?: string;
