@@ -1,4 +1,5 @@
 import type { Book } from "../../src/hosts/engine/book";
+import { breakerStudy } from "./breaker-study";
 import { motorStarts } from "./motor-starts";
 import { panelEstimate } from "./panel-estimate";
 import { testLog } from "./test-log";
@@ -8,4 +9,5 @@ export const books: Readonly<Record<string, Book>> = {
   "test-log.xlsx": testLog,
   "motor-starts.xlsx": motorStarts,
   "panel-estimate.xlsx": panelEstimate,
+  "breaker-study.xlsx": breakerStudy,
 };

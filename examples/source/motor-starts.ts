@@ -41,6 +41,8 @@ const machineColumns: readonly Column<Machine>[] = [
   { heading: "Ceiling, A", width: 11, format: "0.0", formula: "=BIMETAL.INRUSH.CEILING(H2:H4)" },
   { heading: "Next size, A", width: 12, answers: true },
   { heading: "Exception, A", width: 13, format: "0.0", answers: true },
+  { heading: "Smallest C, A", width: 13, formula: '=BIMETAL.INRUSH.RATING(J2:J4,F2:F4,H2:H4,"C")' },
+  { heading: "Smallest D, A", width: 13, formula: '=BIMETAL.INRUSH.RATING(J2:J4,F2:F4,H2:H4,"D")' },
 ];
 
 const machineList = { columns: machineColumns, entries: machines };
@@ -152,7 +154,7 @@ const again: Sheet = {
 const readMe = page("Read me", [
   "Three motors of the Fernhollow Tool Library and the breakers that might feed them",
   "Fernhollow is invented, and so are its machines. Green headings are typed, sand-coloured headings are answered by formulas. Change a rating or a letter and look at the verdict.",
-  "The sheet Machines takes what a nameplate says and looks up what the motor draws. The sheet Starts holds each start against what a sound breaker of a characteristic may do at its worst: four margins, each good above 1, and a verdict.",
+  "The sheet Machines takes what a nameplate says and looks up what the motor draws; its last columns name the smallest rating that is sure to ride through at the worst first peak. The sheet Starts holds each start against what a sound breaker of a characteristic may do at its worst: four margins, each good above 1, and a verdict.",
   "Running: does the breaker carry the motor for ever? Thermal: is its strip slow enough for the start? Magnetic: is the start below the current at which the magnet may pull? Peak: does the first half-cycle, which is higher than the rest, stay below it too?",
   "UL 489 prints no magnetic band, so without the marked setting two margins are not known, and the verdict says so. Its typical form adds one point that no standard prints.",
   "The last sheet starts one motor again and again: each start finds the strip warmer than the one before.",

@@ -1,3 +1,4 @@
+import { breakerStudy } from "./breaker-study.mjs";
 import { motorStarts } from "./motor-starts.mjs";
 import { panelEstimate } from "./panel-estimate.mjs";
 import { testLog } from "./test-log.mjs";
@@ -7,4 +8,5 @@ export const expectedAnswers = async () => ({
   ...(await testLog()),
   ...(await motorStarts()),
   ...(await panelEstimate()),
+  ...(await breakerStudy()),
 });

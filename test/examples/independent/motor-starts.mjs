@@ -1,6 +1,6 @@
 // What the formulas of motor-starts.xlsx must answer, from what is typed in it.
 
-import { codeLetters, fullLoad, standardRatings } from "./motor-tables.mjs";
+import { codeLetters, fullLoad, preferredRatings, standardRatings } from "./motor-tables.mjs";
 import { printedTests } from "./printed-tests.mjs";
 import { rangeOf } from "./strips.mjs";
 import { cellsOf, linesOf } from "./workbook.mjs";
@@ -30,6 +30,14 @@ const firstPeak = (powerFactor) => {
   return peak;
 };
 
+/** The smallest rating that carries the motor, is slow enough, and whose magnet stays put even at a peak of 2√2 times the start. */
+const smallest = (name, { start, seconds, running }) =>
+  preferredRatings.find((rating) => {
+    const kind = printedTests[name](rating);
+    const { thermal } = rangeOf({ name, kind, rating, current: start });
+    return kind.hold * rating >= running && thermal.shortest >= seconds && kind.magnetic.lower >= 2 * start;
+  });
+
 const machineAnswers = (line) => {
   const [hp, volts, phases, letter] = ["Power, hp", "Supply, V", "Phases", "Code letter"].map(
     (heading) => line[heading],
@@ -46,9 +54,12 @@ const machineAnswers = (line) => {
     "Locked, high, A": high,
     "First peak, A": factor * high,
     "Peak ÷ r.m.s.": factor,
+    // 430.52(C)(1): 250 %, and 400 % where the motor will not start otherwise (up to 100 A).
     "Ceiling, A": 2.5 * full,
     "Next size, A": standardRatings.find((rating) => rating >= 2.5 * full),
     "Exception, A": 4 * full,
+    "Smallest C, A": smallest("C", { start: high, seconds: line["Start lasts, s"], running: full }),
+    "Smallest D, A": smallest("D", { start: high, seconds: line["Start lasts, s"], running: full }),
   };
 };
 
