@@ -82,6 +82,17 @@ describe("which row a cell shows", () => {
     expect([call.row, call.column]).toEqual([2, 1]);
   });
 
+  test("of an answer in rows from one set of inputs the results of the cell's own row are told", async () => {
+    const formula = "=BIMETAL.THERMAL.PROFILE({0;60},{40;40},20,100)";
+    const call = await onlyCall(selected(formula, spilled(2, 0)), scriptedPort({}));
+    expect([call.row, call.column, call.answerRow]).toEqual([0, 0, 2]);
+    const [first, last] = [told({ ...call, answerRow: 0 }, 0), told(call, 0)];
+    // The first row is the start: 0 s, cold.
+    expect(first.results.map(({ shown }) => shown)).toEqual(["0 s", "0"]);
+    // 40 A is twice the pickup: it trips after τ·ln(4/(4 − 1)) = 100 s × 0.28768 = 28.77 s, by hand.
+    expect(last.results[0]?.shown).toBe("28.77 s");
+  });
+
   test("a call inside another formula begins with its first row", async () => {
     const selection = selected("=SUM(BIMETAL.CONTACT.WATTS(B2:B4,0.1))", {});
     expect((await onlyCall(selection, scriptedPort({ values }))).row).toBe(0);

@@ -1,8 +1,11 @@
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { ElementHandle } from "puppeteer-core";
 import { catalogue } from "../../../src/functions";
+import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
+import { writeWorkbook } from "../../../src/hosts/engine/xlsx/write-workbook";
 import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
 import { startBench, type Visit, visit } from "./bench";
 
@@ -180,6 +183,43 @@ test("a saved copy holds what was read and what was typed", async () => {
   ]);
   expect(saved.sheets.map(({ name }) => name)).toContain("Log");
 });
+
+test("another workbook is opened; its names and tables are followed, and what the grid cannot calculate keeps its value and is told", async () => {
+  const { page } = watched;
+  const folder = await mkdtemp(join(tmpdir(), "bimetal-open-"));
+  const file = join(folder, "other.xlsx");
+  await writeFile(file, writeWorkbook(otherBook, catalogue));
+  const input = (await page.$("#chosen")) as ElementHandle<HTMLInputElement> | null;
+  await input?.uploadFile(file);
+  await person.shows(
+    "file",
+    "other.xlsx: one formula is not calculated here and keeps its value: It refers to another workbook",
+  );
+  await rm(folder, { recursive: true });
+  await person.shows("said", "Ways!D2: 6; formula");
+  // 20 A × 0.3 V = 6 W, by hand.
+  await person.shows("pane", "The pole makes 6 W of heat at 20 A.");
+  expect(await person.text("pane")).toMatch(/current20 A.*from Load/);
+  await page.$$eval(".pane-go", (buttons) => (buttons as HTMLElement[])[0]?.click());
+  await person.shows("said", "Ways!A2: 20");
+});
+
+/** A table of one way, a name for its load, and a formula that asks another workbook. */
+const otherBook: Book = {
+  sheets: [
+    {
+      name: "Ways",
+      cells: cellsFrom([
+        ["load", "drop", "elsewhere", "heat"],
+        [20, 0.3, null, "=BIMETAL.CONTACT.WATTS(Load,Ways[drop])"],
+      ]).concat({ row: 1, column: 2, value: 7, formula: "=[Book2.xlsx]Sheet1!$A$1" }),
+      tables: [
+        { name: "Ways", block: { row: 0, column: 0, rows: 2, columns: 3 }, columns: ["load", "drop", "elsewhere"] },
+      ],
+    },
+  ],
+  names: [{ name: "Load", formula: "Ways!$A$2" }],
+};
 
 test("on a narrow page the pane stands below the grid and nothing runs out of it", async () => {
   const { page } = watched;

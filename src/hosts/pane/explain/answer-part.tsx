@@ -2,9 +2,10 @@ import type { Explained } from "../../../definition/explained";
 import { tied } from "./tied";
 
 /** The answer in words, then each result with its unit; the one that the selected cell shows is marked. */
-export const AnswerPart = ({ explained: { answer, results }, column }: { explained: Explained; column?: number }) => (
+export const AnswerPart = ({ explained: { answer, results }, answerRow, column }: Props) => (
   <section class={results.length > 0 ? "pane-part pane-answer" : "pane-part pane-note"} aria-label="Answer">
     <p class="pane-answer-words">{tied(answer)}</p>
+    {answerRow !== undefined && <p class="pane-answer-row">Row {answerRow + 1} of the answer</p>}
     {results.length > 0 && (
       <dl class="pane-results">
         {results.map(({ name, meaning, shown }, i) => (
@@ -16,10 +17,17 @@ export const AnswerPart = ({ explained: { answer, results }, column }: { explain
             <dd class={shown.length > 16 ? "pane-result-words" : "pane-result-value"}>
               {shown === "" ? "blank" : tied(shown)}
             </dd>
-            <dd class="pane-result-meaning">{meaning}</dd>
+            <dd class="pane-result-meaning">{tied(meaning)}</dd>
           </div>
         ))}
       </dl>
     )}
   </section>
 );
+
+interface Props {
+  readonly explained: Explained;
+  /** Of an answer in many rows: the one that is shown. */
+  readonly answerRow?: number;
+  readonly column?: number;
+}

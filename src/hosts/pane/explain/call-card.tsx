@@ -1,3 +1,4 @@
+import { Fragment } from "preact";
 import { useState } from "preact/hooks";
 import type { Explained } from "../../../definition/explained";
 import { Picture } from "../picture/picture";
@@ -15,7 +16,8 @@ import { told } from "./told";
 /** One call of one of our functions, told from its name to its sources. */
 export const CallCard = ({ call, onGo }: { call: ResolvedCall; onGo: (address: string) => void }) => {
   const [row, setRow] = useState(call.row);
-  const explained = told(call, row);
+  const explained = orDefect(() => told(call, row));
+  if (typeof explained === "string") return <p class="pane-part pane-refusal">{explained}</p>;
   return (
     <article class="pane-card">
       <h2 class="pane-name">
@@ -27,7 +29,11 @@ export const CallCard = ({ call, onGo }: { call: ResolvedCall; onGo: (address: s
       {explained.refusal ? (
         <RefusalPart call={call} refusal={explained.refusal} />
       ) : (
-        <AnswerPart explained={explained} column={row === call.row ? call.column : undefined} />
+        <AnswerPart
+          explained={explained}
+          answerRow={call.answerRow}
+          column={row === call.row ? call.column : undefined}
+        />
       )}
       <PlotPart explained={explained} />
       {!explained.refusal && <CautionsPart cautions={explained.cautions} />}
@@ -39,14 +45,23 @@ export const CallCard = ({ call, onGo }: { call: ResolvedCall; onGo: (address: s
   );
 };
 
+/** What is thrown here is no refusal but our own fault, and looks like one. */
+const orDefect = (tell: () => Explained): Explained | string => {
+  try {
+    return tell();
+  } catch (thrown) {
+    return `This function has a defect, please report it: ${thrown instanceof Error ? thrown.message : String(thrown)}`;
+  }
+};
+
 /** A long name may go on to the next line after a dot. */
 const BrokenAtDots = ({ name }: { name: string }) => (
   <>
     {name.split(/(?<=\.)/).map((part) => (
-      <>
+      <Fragment key={part}>
         {part}
         <wbr />
-      </>
+      </Fragment>
     ))}
   </>
 );

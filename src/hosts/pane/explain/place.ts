@@ -7,6 +7,8 @@ import type { Selection } from "../port";
 export interface Place {
   readonly row: number;
   readonly column?: number;
+  /** Of an answer in rows from one set of inputs: which of them the cell shows. */
+  readonly answerRow?: number;
 }
 
 /** A call deeper in a formula shows none of its results as they are, so only its first row can be meant. */
@@ -18,7 +20,7 @@ export const placeOf = (
 ): Place => {
   if (!isWhole) return { row: 0 };
   if (!spill) return { row: 0, column: 0 };
-  if (definition.answers === "rows") return { row: 0, column: spill.row === 0 ? spill.column : undefined };
+  if (definition.answers === "rows") return { row: 0, column: spill.column, answerRow: spill.row };
   return liesAcross(definition, args)
     ? { row: spill.column, column: spill.row }
     : { row: spill.row, column: spill.column };

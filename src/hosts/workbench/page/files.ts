@@ -30,9 +30,10 @@ export class Files {
       const first = firstAnswer(read);
       if (first) goTo(this.book, first);
       const [one] = kept;
-      return one
-        ? `${name}: the formulas of ${kept.length} cells are not calculated here and keep their values, the first because: ${one.why}`
-        : name;
+      if (!one) return name;
+      return kept.length === 1
+        ? `${name}: one formula is not calculated here and keeps its value: ${one.why}`
+        : `${name}: ${kept.length} formulas are not calculated here and keep their values, the first because: ${one.why}`;
     });
   }
 

@@ -45,7 +45,7 @@ export class OpenBook {
   /** Shows another workbook, `asRead` in the engine's words; resolves once it has been calculated. What was open is given up. */
   async open(book: Book, asRead: Book): Promise<void> {
     const { api, univer } = this.grid;
-    if (this.#open) api.disposeUnit(this.#open.unit);
+    const before = this.#open?.unit;
     this.#open = undefined;
     const snapshot = snapshotOf(book);
     const calculated = new Promise<void>((resolve) => {
@@ -55,6 +55,8 @@ export class OpenBook {
       });
     });
     const workbook = api.createWorkbook(snapshot);
+    // Only now: the engine's own parts look for a workbook at any time.
+    if (before !== undefined) api.disposeUnit(before);
     workbook.onSelectionChange(() => tell(this.#moved));
     const sizes = workbook.getSheets().map((sheet) => [sheet.getSheetName(), sizeOf(sheet)] as const);
     const view = viewOf(univer, snapshot.id);
