@@ -43,6 +43,9 @@ const trials: readonly Trial[] = planned.map(([current, watched = 7200, carried 
 const last = trials.length + 1;
 const down = (column: string): string => `${column}2:${column}${last}`;
 
+/** The three estimates and the corrected scatter; what follows is for the other formulas. */
+const estimates = (line: number): string | undefined => (line < 4 ? "0.0000" : undefined);
+
 const columns: readonly Column<Trial>[] = [
   { heading: "Trial", width: 7, typed: (_, line) => line },
   { heading: "Current, A", width: 12, typed: ({ current }) => current },
@@ -54,17 +57,18 @@ const columns: readonly Column<Trial>[] = [
     width: 32,
     formula: `=BIMETAL.THERMAL.FIT(${["B", "C", "D", "E"].map(down)},${rating},"${characteristic}")`,
   },
-  { heading: "Value", width: 13, format: "0.0000", answers: true },
-  { heading: "Standard error", width: 16, format: "0.0000", answers: true },
-  { heading: "Low", width: 15, format: "0.0000", answers: true },
-  { heading: "High", width: 11, format: "0.0000", answers: true },
+  { heading: "Value", width: 13, format: estimates, answers: true },
+  { heading: "Standard error", width: 16, format: estimates, answers: true },
+  { heading: "Low", width: 15, format: estimates, answers: true },
+  { heading: "High", width: 11, format: estimates, answers: true },
   { heading: "Note", width: 50, answers: true },
 ];
 
+const list = { columns, entries: trials, lines: 50 };
 const study: Sheet = {
   name: "Study",
-  cells: listCells({ columns, entries: trials }),
-  ...listLooks({ columns, entries: trials }),
+  cells: listCells(list),
+  ...listLooks(list),
   frozen: { rows: 1, columns: 1 },
 };
 

@@ -7,8 +7,8 @@ export interface Column<Entry> {
   readonly heading: string;
   /** In characters. */
   readonly width: number;
-  /** A number format as a spreadsheet writes it. */
-  readonly format?: string;
+  /** A number format as a spreadsheet writes it, or one for each line, counted from 0. */
+  readonly format?: string | ((line: number) => string | undefined);
   readonly typed?: (entry: Entry, line: number) => Cell;
   /** The look of a typed cell where it is not that of its column. */
   readonly typedFormat?: (value: Cell) => string | undefined;
@@ -45,12 +45,13 @@ const cellOf = <Entry>(
 ): SheetCell | undefined => {
   const row = first + 1 + line;
   const entry = entries[line];
+  const usual = typeof format === "function" ? format(line) : format;
   if (answers || formula || each) {
     const own = (line === 0 && formula) || (entry !== undefined && each?.(row + 1, entry)) || undefined;
-    return { row, column, value: null, style: formatted(format, answer), ...(own && { formula: own }) };
+    return { row, column, value: null, style: formatted(usual, answer), ...(own && { formula: own }) };
   }
   const value = entry === undefined ? null : (typed?.(entry, line + 1) ?? null);
-  return value === null ? undefined : { row, column, value, style: formatted(typedFormat?.(value) ?? format) };
+  return value === null ? undefined : { row, column, value, style: formatted(typedFormat?.(value) ?? usual) };
 };
 
 const formatted = (format: string | undefined, look: Style = {}): Style => (format ? { ...look, format } : look);

@@ -142,7 +142,7 @@ const again: Sheet = {
       ],
       entries: [],
       first: 9,
-      lines: 1,
+      lines: 12,
     }),
   ],
   widths: new Map([

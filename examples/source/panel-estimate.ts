@@ -178,7 +178,7 @@ const weekSheet: Sheet = {
       columns: [
         { heading: "Method", width: 13, typed: (method) => method },
         {
-          heading: "Mid-height, K",
+          heading: "Middle, K",
           width: 8,
           format: "0.0",
           each: (row) => `=BIMETAL.ENCLOSURE.RISE($D$${busiest},${size},A${row},,$B$${busiest})`,

@@ -59,7 +59,7 @@ const columns: readonly Column<Trial>[] = [
     // UL 489 sets no limit, so its breakers have no share.
     formula: `=IF((${down("I")}="")+(LEFT(${down("E")},2)="UL"),"",BIMETAL.CONTACT.SHARE(${all("H", "I", "D")}))`,
   },
-  { heading: "Heat at rating, W", width: 19, format: "0.00", answers: true },
+  { heading: "Heat at rating, W", width: 19, format: "0.00_)", answers: true },
   { heading: "Finding", width: 16, answers: true },
 ];
 
@@ -79,10 +79,10 @@ const breakerColumns: readonly Column<Breaker>[] = [
   { heading: "Poles", width: 7, typed: ({ poles }) => poles },
   { heading: "Serves", width: 26, typed: ({ serves }) => serves },
   { heading: "Summary of", width: 12, formula: `=BIMETAL.BENCH.SUMMARY(${inLog("C")},${inLog("S")})` },
-  { heading: "Judged", width: 8, answers: true },
-  { heading: "In range", width: 10, answers: true },
-  { heading: "Out", width: 7, answers: true },
-  { heading: "Undecided", width: 12, answers: true },
+  { heading: "Judged", width: 9, format: "0_)", answers: true },
+  { heading: "In range", width: 10, format: "0_)", answers: true },
+  { heading: "Out", width: 7, format: "0_)", answers: true },
+  { heading: "Undecided", width: 12, format: "0_)", answers: true },
   { heading: "Not counted", width: 20, answers: true },
   {
     heading: "Warm drop, V",
@@ -93,7 +93,7 @@ const breakerColumns: readonly Column<Breaker>[] = [
   },
   { heading: "Heat, W", width: 9, format: "0.00", formula: "=BIMETAL.CONTACT.WATTS(B2:B9,L2:L9)" },
   { heading: "Limit, W", width: 9, format: "0.0", formula: "=BIMETAL.CONTACT.LIMIT(B2:B7)" },
-  { heading: "Limit, V", width: 9, format: "0.000", answers: true },
+  { heading: "Limit, V", width: 9, format: "0.000_)", answers: true },
   { heading: "What the bench does next", width: 44, typed: ({ next }) => next },
 ];
 

@@ -21,13 +21,16 @@ const expectedFilesOf = (workbook: string): string[] =>
 
 const shown = (cell: Cell): Exclude<Cell, CellError> => (cell instanceof CellError ? cell.code : cell);
 
-/** What stands in a workbook, its numbers to nine figures: the last ones are not the same in every engine of JavaScript. */
+/** The last figures of a number are not the same in every engine of JavaScript, nor any of one that is 0 but for rounding. */
+const rounded = (value: number): string => (Math.abs(value) < 1e-12 ? "0" : value.toPrecision(7));
+
+/** What stands in a workbook, its numbers rounded. */
 const contentOf = (bytes: Uint8Array) =>
   readWorkbook(bytes, catalogue).sheets.map(({ name, cells, widths, frozen, choices }) => ({
     ...{ name, widths, frozen, choices },
     cells: cells.map(({ value, ...cell }) => ({
       ...cell,
-      value: typeof value === "number" ? value.toPrecision(9) : shown(value),
+      value: typeof value === "number" ? rounded(value) : shown(value),
     })),
   }));
 

@@ -82,9 +82,9 @@ export const panelEstimate = async () => {
     "panel-estimate.expected.csv": boardAnswers(ways, { other, room, cabinet }),
     "panel-estimate.week.expected.csv": week,
     "panel-estimate.methods.expected.csv": [
-      { Method: "balance", "Mid-height, K": balanced(cabinet, hottest, room), "Top, K": "not known" },
-      { Method: "IEC TR 60890", "Mid-height, K": tables.middle, "Top, K": tables.top },
-      { Method: "flat", "Mid-height, K": flat(cabinet, hottest), "Top, K": "not known" },
+      { Method: "balance", "Middle, K": balanced(cabinet, hottest, room), "Top, K": "not known" },
+      { Method: "IEC TR 60890", "Middle, K": tables.middle, "Top, K": tables.top },
+      { Method: "flat", "Middle, K": flat(cabinet, hottest), "Top, K": "not known" },
     ],
   };
 };
