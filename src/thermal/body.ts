@@ -27,7 +27,8 @@ export const timeConstantsToTrip = (missing: number, surplus: number): number =>
 export const secondsToTrip = (body: Body, current: number, { preload = 0, rest = 0 }: Start = {}): number => {
   const { pickup, timeConstant } = body;
   // Written as products of differences: i² − p² would lose its digits near the pickup.
-  const missing = (pickup - preload) * (pickup + preload) - preload * preload * Math.expm1(-rest / timeConstant);
+  const rested = preload === 0 || rest === 0 ? 0 : preload * preload * Math.expm1(-rest / timeConstant);
+  const missing = (pickup - preload) * (pickup + preload) - rested;
   return timeConstant * timeConstantsToTrip(missing, (current - pickup) * (current + pickup));
 };
 
