@@ -1,4 +1,4 @@
-import { parseA1Ref, stringifyA1Ref, toCol } from "@borgar/fx";
+import { parseA1Ref, stringifyA1Ref } from "@borgar/fx";
 
 /** The sheet of "Log!F2" or "'Bench log'!F2", as it is written there; "" when none is. */
 export const sheetOf = (address: string): string => address.slice(0, Math.max(0, address.lastIndexOf("!")));
@@ -19,6 +19,3 @@ export const nthCell = (reference: string, n: number): string => {
   const cell = isAcross ? { top, left: left + n } : { top: top + n, left };
   return stringifyA1Ref({ ...parsed, range: { ...cell, bottom: cell.top, right: cell.left } });
 };
-
-/** "A1" of row 0, column 0. */
-export const a1 = (row: number, column: number): string => `${toCol(column)}${row + 1}`;

@@ -5,6 +5,7 @@ import "./look/controls.css";
 import "./look/functions.css";
 import "./look/pane.css";
 import "./look/picture.css";
+import "./look/print.css";
 import { Pane } from "./pane";
 import type { Port } from "./port";
 

@@ -21,7 +21,7 @@ const kinds: Record<string, string> = {
 };
 
 /** Scripts and styles come from this machine only. Pasted markup may carry style attributes, which the engine reads. */
-export const contentPolicy = (styleHashes: readonly string[]): string =>
+const contentPolicy = (styleHashes: readonly string[]): string =>
   [
     "default-src 'none'",
     "script-src 'self'",

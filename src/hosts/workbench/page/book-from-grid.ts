@@ -32,7 +32,8 @@ const sheetFromGrid = (open: OpenBook, snapshot: IWorkbookData, sheet: IWorkshee
       const place = { sheet: name, row: Number(row), column: Number(column) };
       const style = styleOf(cell.s, snapshot.styles);
       const hasFormula = cell.f !== undefined && cell.f !== null ? cell.f !== "" : Boolean(cell.si);
-      const formula = hasFormula ? open.view?.formulaAt(place) : undefined;
+      // A formula that is shared with a neighbour is not written in its own cell.
+      const formula = hasFormula ? cell.f || open.view?.formulaAt(place) : undefined;
       const value = cellValue(cell);
       if (!formula && value === null && !style) return [];
       const before = read.formulaAt(place.row, place.column, formula, value);
