@@ -48,19 +48,19 @@ class CopyFiles {
   }
 }
 
-/** Builds a module beside the bundle, runs it, and emits what its default export returns as JSON. */
-class EmitJson {
-  constructor({ module, to }) {
+/** Builds a module beside the bundle, runs it, and emits files, text by name, that `files` makes of its default export; nothing minifies them. */
+class EmitMade {
+  constructor({ module, files }) {
     this.module = join(root, module);
-    this.to = to;
+    this.files = files;
   }
 
   apply(compiler) {
     if (!existsSync(this.module)) return;
-    const temporary = `${this.to}.builder.cjs`;
-    compiler.hooks.make.tapAsync("EmitJson", (compilation, done) => {
+    const temporary = `${basename(this.module)}.builder.cjs`;
+    compiler.hooks.make.tapAsync("EmitMade", (compilation, done) => {
       const output = { filename: temporary, library: { type: "commonjs2" }, globalObject: "globalThis" };
-      const child = compilation.createChildCompiler("EmitJson", output, [
+      const child = compilation.createChildCompiler("EmitMade", output, [
         new webpack.node.NodeTemplatePlugin(),
         new webpack.node.NodeTargetPlugin(),
         new webpack.library.EnableLibraryPlugin("commonjs2"),
@@ -75,7 +75,8 @@ class EmitJson {
           for (const path of built.fileDependencies) compilation.fileDependencies.add(path);
           const made = { exports: {} };
           new Function("module", "exports", "require", String(source))(made, made.exports, require);
-          compilation.emitAsset(this.to, new RawSource(`${JSON.stringify(made.exports.default(), null, 2)}\n`));
+          for (const [name, text] of Object.entries(this.files(made.exports.default)))
+            compilation.emitAsset(name, new RawSource(text), { minimized: true });
           done();
         } catch (failure) {
           done(failure);
@@ -83,6 +84,23 @@ class EmitJson {
       });
     });
   }
+}
+
+/** The reference pages in a folder of the output, with their one style sheet and their icon. */
+function referencePages(folder) {
+  const inFolder = (pages) => Object.fromEntries(Object.entries(pages).map(([name, text]) => [folder + name, text]));
+  const colours = "src/hosts/pane/look/colours.css";
+  return [
+    new EmitMade({ module: "src/hosts/pane/reference/pages.ts", files: (pages) => inFolder(pages()) }),
+    new CopyFiles([
+      {
+        from: "src/hosts/pane/reference/reference.css",
+        to: `${folder}reference.css`,
+        change: (css) => `${readFileSync(join(root, colours), "utf8")}\n${css}`,
+      },
+      { from: "src/hosts/pane/icons/bimetal.svg", to: `${folder}favicon.svg` },
+    ]),
+  ];
 }
 
 /**
@@ -162,7 +180,13 @@ function addIn(entries, env) {
     devtool: "source-map",
     output: { filename: "[name].js", cssFilename: "[name].css" },
     plugins: [
-      new EmitJson({ module: "src/hosts/excel/functions-json.ts", to: "functions.json" }),
+      new EmitMade({
+        module: "src/hosts/excel/functions-json.ts",
+        files: (functionsJson) => ({
+          "functions.json": `${JSON.stringify(functionsJson(`${origin}/reference`), null, 2)}\n`,
+        }),
+      }),
+      ...referencePages("reference/"),
       new CopyFiles([
         {
           from: "src/hosts/excel/taskpane.html",
@@ -194,6 +218,7 @@ function page(entries) {
     plugins: [
       otherHyphenations(),
       new EngineStyleHashes(),
+      ...referencePages("reference/"),
       new CopyFiles([
         { from: "src/hosts/workbench/page/index.html", to: "index.html" },
         { from: "src/hosts/pane/icons/bimetal.svg", to: "favicon.svg" },
@@ -219,13 +244,18 @@ function command(entries) {
   };
 }
 
+/** The reference pages alone: no entry of their own, what is emitted is all. Told by a function, webpack still prepares for the child's. */
+function reference() {
+  return { ...shared, entry: () => ({}), plugins: referencePages("") };
+}
+
 function withStyles(entries, styles) {
   return [...entries, ...(existsSync(join(root, styles)) ? [styles] : [])].map((path) => join(root, path));
 }
 
 const builders = {
   ...{ excel: addIn, workbench: page, "workbench-server": command, workbook: command },
-  ...{ benchmark: command, examples: command },
+  ...{ reference, benchmark: command, examples: command },
 };
 
 module.exports = async (env = {}) => {

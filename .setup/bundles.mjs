@@ -29,6 +29,12 @@ export const bundles = {
     entries: ["src/hosts/workbook/cell.ts", "src/hosts/workbook/recalculate.ts"],
     hosts: ["engine", "workbook"],
   },
+  reference: {
+    output: "dist/reference",
+    entries: ["src/hosts/pane/reference/pages.ts"],
+    hosts: ["pane"],
+    onlyByName: true,
+  },
   benchmark: {
     output: "dist/benchmark",
     entries: ["test/benchmark/main.ts"],

@@ -1,5 +1,6 @@
 import type { AnyDefinition, Result } from "../definition/define";
 import { type Parameter, sheetName } from "../definition/parameter";
+import { pageOf } from "./reference-text";
 
 /** What Excel is told of the sheet functions: the content of functions.json. */
 export interface FunctionsJson {
@@ -15,6 +16,8 @@ interface SheetFunction {
   readonly id: string;
   readonly name: string;
   readonly description: string;
+  /** The function's reference page; Excel leads there from its own help. */
+  readonly helpUrl?: string;
   readonly parameters: readonly SheetParameter[];
   readonly result: { readonly type: "any"; readonly dimensionality: "matrix" };
   readonly options: { readonly requiresAddress: true };
@@ -37,13 +40,17 @@ interface WordList {
   readonly values: readonly { readonly name: string; readonly stringValue: string }[];
 }
 
-/** Excel's metadata of the functions of a catalogue, after "Manually create JSON metadata for custom functions" (Office Add-ins documentation). */
-export const functionsJson = (catalogue: readonly AnyDefinition[]): FunctionsJson => ({
+/**
+ * Excel's metadata of the functions of a catalogue, after "Manually create JSON metadata for custom functions" (Office Add-ins documentation).
+ * `reference` is the https address of the folder that the reference pages are served from.
+ */
+export const functionsJson = (catalogue: readonly AnyDefinition[], reference?: string): FunctionsJson => ({
   allowErrorForDataTypeAny: true,
   functions: catalogue.map((definition) => ({
     id: definition.name,
     name: definition.name,
     description: `${definition.summary} Gives ${definition.results.map(sayResult).join(", ")}.`,
+    ...(reference === undefined ? {} : { helpUrl: `${reference}/${pageOf(definition.name)}` }),
     parameters: parametersOf(definition).map(([key, parameter]) => sheetParameter(definition, key, parameter)),
     result: { type: "any", dimensionality: "matrix" },
     options: { requiresAddress: true },

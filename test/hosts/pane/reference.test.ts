@@ -1,0 +1,109 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import axe from "axe-core";
+import type { Page } from "puppeteer-core";
+import pagesByName from "../../../src/hosts/pane/reference/pages";
+import { openBrowser, type TestBrowser } from "../../support/browser";
+
+// The reference pages with their style sheet, opened as files in a browser.
+
+const folder = mkdtempSync(join(tmpdir(), "bimetal-reference-"));
+const pane = join(__dirname, "../../../src/hosts/pane");
+let browser: TestBrowser;
+
+beforeAll(async () => {
+  for (const [name, html] of Object.entries(pagesByName())) writeFileSync(join(folder, name), html);
+  const styles = ["look/colours.css", "reference/reference.css"].map((file) => readFileSync(join(pane, file), "utf8"));
+  writeFileSync(join(folder, "reference.css"), styles.join("\n"));
+  writeFileSync(join(folder, "favicon.svg"), readFileSync(join(pane, "icons/bimetal.svg")));
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  rmSync(folder, { recursive: true });
+});
+
+const open = async (name: string, features: Record<string, string>, width = 1100) => {
+  const watched = await browser.openPage();
+  await watched.page.setViewport({ width, height: 900 });
+  await watched.page.emulateMediaFeatures(Object.entries(features).map(([key, value]) => ({ name: key, value })));
+  await watched.page.goto(pathToFileURL(join(folder, name)).href);
+  return watched;
+};
+const faultsOf = async (page: Page): Promise<string[]> => {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { axe: inPage } = window as unknown as { axe: typeof axe };
+    const { violations } = await inPage.run({ resultTypes: ["violations"], preload: false });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+  });
+};
+
+test.each(["trip.verdict.html", "enclosure.panel.html", "published-values.html"])(
+  "%s has no faults of accessibility, light or dark, and the policy of the page lets its styles in",
+  async (name) => {
+    for (const scheme of ["light", "dark"]) {
+      const { page, complaints, strayRequests } = await open(name, { "prefers-color-scheme": scheme });
+      expect(await faultsOf(page)).toEqual([]);
+      const [paper, ink] = await page.evaluate(() => {
+        const { color } = getComputedStyle(document.body);
+        return [getComputedStyle(document.documentElement).backgroundColor, color];
+      });
+      // The lightness of paper and ink change places.
+      expect(lightness(paper ?? "") > lightness(ink ?? "")).toBe(scheme === "light");
+      expect({ complaints, strayRequests }).toEqual({ complaints: [], strayRequests: [] });
+      await page.close();
+    }
+  },
+);
+
+test.each(["index.html", "trip.verdict.html", "enclosure.panel.html", "published-values.html"])(
+  "%s fits a window of 320 px: what is wider scrolls by itself",
+  async (name) => {
+    const { page } = await open(name, {}, 320);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await page.close();
+  },
+);
+
+test("cautions are in sight, on paper too", async () => {
+  const { page } = await open("trip.verdict.html", {});
+  for (const media of ["screen", "print"] as const) {
+    await page.emulateMediaType(media);
+    expect(await page.$$eval(".cautions li", (items) => items.map((item) => item.checkVisibility()))).toEqual([
+      true,
+      true,
+      true,
+      true,
+    ]);
+  }
+  await page.close();
+});
+
+test("in a contrast theme the boxes of cautions and answer still have their edges", async () => {
+  const { page } = await open("trip.verdict.html", {});
+  const session = await page.createCDPSession();
+  await session.send("Emulation.setEmulatedMedia", { features: [{ name: "forced-colors", value: "active" }] });
+  for (const box of [".cautions", ".answer", ".standing"]) {
+    const edge = await page.$eval(box, (element) => {
+      const { borderLeftStyle, borderLeftWidth, borderLeftColor, backgroundColor } = getComputedStyle(element);
+      return { borderLeftStyle, borderLeftWidth, isSeen: borderLeftColor !== backgroundColor };
+    });
+    expect([box, edge]).toMatchObject([box, { isSeen: true }]);
+    expect(Number.parseFloat(edge.borderLeftWidth)).toBeGreaterThanOrEqual(1);
+  }
+  await page.close();
+});
+
+test.each(["trip.verdict.html", "trip.range.html", "contact.watts.html"])("%s prints on two pages", async (name) => {
+  const { page } = await open(name, {});
+  const pdf = Buffer.from(await page.pdf({ format: "A4" })).toString("latin1");
+  expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBeLessThanOrEqual(2);
+  await page.close();
+});
+
+/** The sum of red, green and blue of "rgb(251, 249, 244)". */
+const lightness = (colour: string): number =>
+  (colour.match(/[\d.]+/g) ?? []).slice(0, 3).reduce((sum, part) => sum + Number(part), 0);
