@@ -95,11 +95,36 @@ const nextColumns: readonly Column<number>[] = [
   { heading: "to, s", width: 12, format: seconds, answers: true },
 ];
 
+/** Nothing above the pickup's lower limit is certain, so nothing is rounded up to 1. */
+const likely = '[=1]0;[>0.9999]"> 0.9999";0.0000';
+
 const holdColumns: readonly Column<(typeof questions)[number]>[] = [
   { heading: "Does it hold, A", width: 16, typed: ([current]) => current },
   { heading: "for, s", width: 12, typed: ([, time]) => time },
-  { heading: "Probability", width: 13, format: "0.0000", formula: `=BIMETAL.THERMAL.HOLDS(A12:A15,B12:B15,${fit})` },
+  { heading: "Probability", width: 13, format: likely, formula: `=BIMETAL.THERMAL.HOLDS(A12:A15,B12:B15,${fit})` },
   { heading: "What it is", width: 12, typed: ([, , what]) => what },
+];
+
+const starts: readonly (readonly [machine: string, current: number, time: number, running: number])[] = [
+  ["dust extractor", 69.5, 1.8, 12],
+  ["compressor", 82, 0.6, 17],
+];
+
+const startColumns: readonly Column<(typeof starts)[number]>[] = [
+  { heading: "Rides through", width: 16, typed: ([machine]) => machine },
+  { heading: "Starts with, A", width: 14, typed: ([, current]) => current },
+  { heading: "lasts, s", width: 13, typed: ([, , time]) => time },
+  { heading: "runs with, A", width: 12, typed: ([, , , running]) => running },
+  {
+    heading: "Running",
+    width: 15,
+    format: "0.00",
+    formula: `=BIMETAL.INRUSH.MARGIN(B18:B19,C18:C19,D18:D19,${rating},${fit})`,
+  },
+  { heading: "Thermal", width: 12, format: "0.00", answers: true },
+  { heading: "Magnetic", width: 12, answers: true },
+  { heading: "Peak", width: 12, answers: true },
+  { heading: "Verdict", width: 44, answers: true },
 ];
 
 const forecast: Sheet = {
@@ -108,21 +133,22 @@ const forecast: Sheet = {
     ...one(0, 0, "What the breaker will do next time, cold and in the same air", title),
     ...listCells({ columns: nextColumns, entries: next, first: 2 }),
     ...listCells({ columns: holdColumns, entries: questions, first: 10 }),
+    ...listCells({ columns: startColumns, entries: starts, first: 16 }),
     ...one(
-      16,
+      20,
       0,
       "All of this is thermal: of the magnet these trials say nothing, and a motor's first peak may pull it.",
       note,
     ),
   ],
-  ...listLooks({ columns: nextColumns, entries: next, first: 2 }),
+  widths: new Map(startColumns.map(({ width }, column) => [column, width])),
 };
 
 const readMe = page("Read me", [
   "One breaker, learnt from its own trials",
   "Fernhollow is invented, and so are this breaker and its trials. Twenty shots at one 20 A breaker of characteristic C: sixteen trips, four holds, two of the trips from warm.",
   "On the sheet Study one formula makes of them the breaker's pickup, time constant and scatter, each with the limits between which it lies with 95 % confidence. What stands below is there for the other formulas: the whole block is handed on as Study!F2#.",
-  "The sheet Questions asks when the next trial will trip, and how likely the breaker is to carry a current for a while. Beside it stands what any sound breaker of its kind may do: far less is sure of those, and a start that a C of 20 A might not survive is no trouble for this one.",
+  "The sheet Questions asks when the next trial will trip, and how likely the breaker is to carry a current for a while. Beside it stands what any sound breaker of its kind may do: far less is sure of those, and a start at which a C of 20 A may trip is no trouble for this one.",
   "It is this one breaker, in that air, on those leads, as it was on that evening. Another of the same kind off the same shelf is another breaker.",
   "A result on the bench is not a release to service.",
 ]);

@@ -192,7 +192,16 @@ export const breakerStudy = async () => {
     const [current, time] = [line["Does it hold, A"], line["for, s"]];
     return { "Does it hold, A": current, "for, s": time, Probability: holding(current, time, fit) };
   });
+  const starts = (await linesOf(file, "Questions", "Rides through")).map((line) => ({
+    "Rides through": line["Rides through"],
+    Running: fit.limits.pickup[0] / line["runs with, A"],
+    Thermal: nextTrial(line["Starts with, A"], fit)[0] / line["lasts, s"],
+    Magnetic: "not known",
+    Peak: "not known",
+    Verdict: "thermal rides through, magnetic not known",
+  }));
   return {
+    "breaker-study.starts.expected.csv": starts,
     "breaker-study.expected.csv": studyAnswers(fit),
     "breaker-study.forecast.expected.csv": forecasts,
     "breaker-study.holds.expected.csv": holds,
