@@ -82,6 +82,14 @@ describe("the picture", () => {
     expect(html).toContain("current 51\u00a0A: this trial: 20\u00a0s");
   });
 
+  test("a stop inside a band is read as from and to, one on a line by the line's name", () => {
+    const { points: _, ...without } = plot;
+    const asked = [{ name: "asked", role: "asked" as const, x: 100, y: 2 }];
+    expect(renderToString(<Picture plot={{ ...without, points: asked }} />)).toContain(
+      "current 100\u00a0A: trips from 1\u00a0s to 10\u00a0s; limit 5\u00a0s; asked: 2\u00a0s",
+    );
+  });
+
   test("tells the roles apart by shape: diamond, dot, ring with a stem", () => {
     expect(html).toMatch(/<g class="pane-point-asked">.*pane-diamond/);
     expect(html).toMatch(/<circle class="pane-point-tripped"/);
@@ -98,6 +106,6 @@ describe("the picture", () => {
 
   test("has the same numbers in a table, which the keyboard can scroll", () => {
     expect(html).toMatch(/<section class="pane-scroll" tabindex="0" aria-label="A band: the numbers">/i);
-    expect(html).toMatch(/<th class="pane-td" scope="row">100 A<\/th><td class="pane-td">1 s<\/td>/);
+    expect(html).toMatch(/<th class="pane-td" scope="row">100\u00a0A<\/th><td class="pane-td">1\u00a0s<\/td>/);
   });
 });

@@ -17,7 +17,7 @@ export const Picture = ({ plot }: { plot: Plot }) => {
   const at = Math.min(stop ?? start, readings.length - 1);
   const reading = readings[at];
   const columns = columnsOf(plot);
-  const text = reading ? inWords(reading, columns, plot) : "";
+  const text = reading ? inWords(reading, plot) : "";
   return (
     <figure class="pane-picture">
       <figcaption class="pane-caption">
@@ -55,7 +55,11 @@ export const Picture = ({ plot }: { plot: Plot }) => {
   );
 };
 
-const inWords = ({ x, texts, points }: Reading, columns: readonly string[], plot: Plot): string => {
-  const series = columns.flatMap((name, i) => (texts[i] ? [`${name} ${texts[i]}`] : []));
-  return tied(`${plot.x.quantity} ${say(x, plot.x.unit)}: ${[...series, ...points].join("; ")}`);
+const inWords = ({ x, texts, points }: Reading, { x: axis, bands = [], lines = [] }: Plot): string => {
+  const [from, to] = [(i: number) => texts[2 * i], (i: number) => texts[2 * i + 1]];
+  const series = [
+    ...bands.map(({ name }, i) => from(i) && `${name} from ${from(i)} to ${to(i)}`),
+    ...lines.map(({ name }, i) => texts[2 * bands.length + i] && `${name} ${texts[2 * bands.length + i]}`),
+  ];
+  return tied(`${axis.quantity} ${say(x, axis.unit)}: ${[...series.filter(Boolean), ...points].join("; ")}`);
 };

@@ -1,5 +1,6 @@
 import type { Plot } from "../../../definition/plot";
 import { say } from "../../../metrology/say";
+import { tied } from "../explain/tied";
 import type { Reading } from "./samples";
 
 /** The numbers a picture is drawn from, and its points. */
@@ -32,11 +33,11 @@ export const SampleTable = ({ plot, columns, readings }: Props) => {
             {readings.map(({ x, texts, points }) => (
               <tr key={x}>
                 <th class="pane-td" scope="row">
-                  {say(x, plot.x.unit)}
+                  {tied(say(x, plot.x.unit))}
                 </th>
                 {columns.map((name, i) => (
                   <td key={name} class="pane-td">
-                    {texts[i]}
+                    {tied(texts[i] ?? "")}
                   </td>
                 ))}
                 {hasPoints && <td class="pane-td">{points.join("; ")}</td>}
