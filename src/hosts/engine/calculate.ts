@@ -3,12 +3,13 @@ import type { AnyDefinition } from "../../definition/define";
 import { Memory } from "../../definition/memory";
 import type { Book } from "./book";
 import { circularCells } from "./circles";
+import { BREAKDOWN } from "./cures";
 import type { GridView } from "./grid-view";
 import { sayPlace } from "./place";
 import { type Kept, readable } from "./readable";
 import { type Run, runEngine } from "./run";
 import { ROOM } from "./snapshot";
-import { Spelling } from "./stored-formula";
+import { Spelling } from "./spelling";
 
 /** A workbook after calculation. */
 export interface Calculated extends Run {
@@ -63,7 +64,7 @@ const faultsOf = (book: Book, view: GridView, spelling: Spelling): Fault[] =>
       if (formula === undefined) return [];
       const place = { sheet: sheet.name, row, column };
       const value = view.valueAt(place);
-      if (value instanceof CellError && engineComplaints.includes(value.code))
+      if (value instanceof CellError && (engineComplaints.includes(value.code) || view.messageAt(place) === BREAKDOWN))
         return [[sayPlace(place), "The engine cannot calculate it."]];
       if (stored === "single" && anchors.has(`${row} ${column}`) && !spelling.isOurs(formula))
         return [[sayPlace(place), "Its answer fills several cells, but the file keeps it for one."]];

@@ -1,19 +1,22 @@
 import { isFunction, type Token } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import type { Book, SheetCell } from "./book";
+import { localNames, parsed, visit } from "./formula-tree";
 import { literalEdits, numberLiteral } from "./literal-edits";
 import { oneCellEdits } from "./one-cell";
 import type { Place } from "./place";
-import { parsed, visit } from "./stored-formula";
 import { isTable, tableCells } from "./table-reference";
 
 /** A formula in words the grid engine knows, or a sentence that says why there are none. */
 export type EngineFormula = { readonly formula: string } | { readonly why: string };
 
-/** What a formula may use: the engine's functions and ours, and the names of the workbook by their small letters. */
+/** What a formula may use: the engine's functions and ours, and the names of the workbook. */
 export interface Known {
   readonly hasFunction: (name: string) => boolean;
-  readonly names: ReadonlySet<string>;
+  /** Whether the whole workbook knows a name, in any case. */
+  readonly hasName: (name: string) => boolean;
+  /** What a name stands for that one sheet alone knows: the engine would take it for another sheet's. */
+  readonly ownName: (name: string, sheet: string) => string | undefined;
 }
 
 /** Turns what the engine reads otherwise than a spreadsheet (table references, intersections, arrays of a fixed size) and refuses the rest. */
@@ -63,8 +66,11 @@ const word = (token: Token, at: Place, book: Book, known: Known, locals: Readonl
     const found = tableCells(value, book, at);
     return "why" in found ? found : { formula: found.cells };
   }
-  if (type === "range_named" && !locals.has(small) && !known.names.has(small))
-    return { why: `The name ${value} is not known here.` };
+  if (type === "range_named" && !locals.has(small)) {
+    const meant = known.ownName(value, at.sheet);
+    if (meant !== undefined) return { formula: `(${meant})` };
+    if (!known.hasName(value)) return { why: `The name ${value} is not known here.` };
+  }
   if (type === "number") return { formula: numberLiteral(value) };
   if (type === "unknown") return { why: `It cannot be read at "${value}".` };
   return { formula: value };
@@ -75,18 +81,6 @@ const ofDates: ReadonlySet<string> = new Set(
     " ",
   ),
 );
-
-/** Names that LET and LAMBDA bring in. In a formula with either every bare name before a comma may be one. */
-const localNames = (tokens: readonly Token[]): ReadonlySet<string> => {
-  const brings = tokens.some((token) => isFunction(token) && /^(LET|LAMBDA)$/i.test(token.value));
-  const names = new Set<string>();
-  if (!brings) return names;
-  tokens.forEach(({ type, value }, place) => {
-    const next = tokens.slice(place + 1).find((token) => token.type !== "whitespace" && token.type !== "newline");
-    if (type === "range_named" && next?.value === ",") names.add(value.toLowerCase());
-  });
-  return names;
-};
 
 /** Text to put at a place of a formula, instead of the next `drop` characters. */
 export interface Edit {

@@ -1,6 +1,6 @@
 import type { Node } from "@borgar/fx";
 import type { Edit } from "./engine-formula";
-import { visit } from "./stored-formula";
+import { visit } from "./formula-tree";
 
 type Literal = Node & { raw?: string };
 type Found = Node & { operator?: string; arguments?: Node[]; elements?: Literal[][] };

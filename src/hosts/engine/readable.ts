@@ -3,7 +3,8 @@ import type { AnyDefinition } from "../../definition/define";
 import type { Book, SheetCell } from "./book";
 import { engineFormula } from "./engine-formula";
 import { isIn, type Place, sayPlace } from "./place";
-import { Spelling } from "./stored-formula";
+import { knownNames, readableNames } from "./readable-names";
+import { Spelling } from "./spelling";
 import { hasEngineFunction } from "./univer-internals";
 
 /** A formula that is not calculated: its cell keeps the value it had. */
@@ -30,10 +31,9 @@ export const readable = (
   alsoKeep: ReadonlyMap<string, string> = new Map(),
 ): Readable => {
   const spelling = new Spelling(catalogue);
-  const known = {
-    hasFunction: (name: string) => hasEngineFunction(name) || spelling.typed(name) !== undefined,
-    names: new Set((book.names ?? []).map(({ name }) => name.toLowerCase())),
-  };
+  const hasFunction = (name: string) => hasEngineFunction(name) || spelling.typed(name) !== undefined;
+  const names = readableNames(book, hasFunction);
+  const known = { hasFunction, ...knownNames(names) };
   const kept: Kept[] = [];
   const sheets = book.sheets.map((sheet) => {
     const answers = sheet.cells.filter(({ formula, spill }) => formula !== undefined && spill);
@@ -52,7 +52,7 @@ export const readable = (
     const stale = blocksOf(answers.filter((cell) => !keptPlaces.has(cell)));
     return { ...sheet, cells: cells.filter((cell) => cell.formula !== undefined || !stale(cell)) };
   });
-  return { book: { ...book, sheets }, kept };
+  return { book: { ...book, sheets, names: names.filter(({ sheet }) => sheet === undefined) }, kept };
 };
 
 /** Tells whether a place lies in a block that starts elsewhere, by row: a sheet may hold very many answers. */

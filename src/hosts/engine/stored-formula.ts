@@ -1,52 +1,14 @@
-import { isFunction, type Node, parse, type Token } from "@borgar/fx";
+import { isFunction, type Node, type Token } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import { NEW_EXCEL_FUNCTIONS } from "@univerjs/engine-formula";
-import type { AnyDefinition } from "../../definition/define";
 import type { SheetCell } from "./book";
-import { NAMESPACE, sheetFunction } from "./functions";
+import { localNames, parsed, visit } from "./formula-tree";
 import { oneCellEdits } from "./one-cell";
+import { ADD_IN, bare, type Spelling } from "./spelling";
 
 // How .xlsx files write formulas, [MS-XLSX] section 2.2.2 and what public reports of real saves show: functions younger than the format
 // wear _xlfn. (FILTER and SORT also _xlws.), the names of LET and LAMBDA _xlpm., an add-in's functions _xldudf_ with every dot an
 // underscore; F2# is ANCHORARRAY(F2), @F2:F9 is SINGLE(F2:F9). A bare add-in name in a file is never bound by Excel.
-
-const ADD_IN = "_xldudf_";
-
-/** Our functions' names between the two spellings. No name holds an underscore, so the way back is without doubt. */
-export class Spelling {
-  readonly #typed = new Map<string, string>();
-  readonly #stored = new Map<string, string>();
-
-  constructor(catalogue: readonly AnyDefinition[]) {
-    for (const definition of catalogue) {
-      const typed = sheetFunction(definition);
-      const stored = `${ADD_IN}${typed.replaceAll(".", "_")}`;
-      this.#typed.set(stored.toUpperCase(), typed).set(typed, typed);
-      this.#stored.set(typed, stored);
-    }
-  }
-
-  /** "BIMETAL.TRIP.RANGE" for either spelling in any case; undefined for a function that is not ours. */
-  typed = (name: string): string | undefined => this.#typed.get(name.toUpperCase());
-  stored = (name: string): string | undefined => this.#stored.get(name.toUpperCase());
-
-  /** Whether a formula calls one of our functions, in either spelling, or one that wears our namespace. */
-  isOurs = (formula: string): boolean => this.calls(formula).length > 0;
-
-  /** Our functions in a formula, as they are typed, also those of the namespace that the catalogue does not know. */
-  calls = (formula: string): string[] =>
-    mayBeOurs.test(formula)
-      ? tokenize(formula).flatMap((token) => {
-          if (!isFunction(token)) return [];
-          const name = bare(token.value);
-          return this.typed(name) ?? (mayBeOurs.test(name) ? [name] : []);
-        })
-      : [];
-}
-
-const mayBeOurs = new RegExp(`${NAMESPACE}[._]`, "i");
-const youngPrefix = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i;
-const bare = (name: string): string => name.replace(youngPrefix, "");
 
 /** A formula of a file as it is typed, with "=". */
 export const typedFormula = (stored: string, spelling: Spelling): string => {
@@ -144,17 +106,6 @@ export const isDynamic = (
   );
 };
 
-/** The names that LET and LAMBDA bring into a formula, in small letters. */
-const localNames = (tokens: readonly Token[]): ReadonlySet<string> => {
-  const names = new Set<string>();
-  visit(parsed(tokens), (node) => {
-    const { type, id, params } = node as Node & { id?: { name: string }; params?: { name: string }[] };
-    if (type === "LetDeclarator" && id) names.add(id.name.toLowerCase());
-    if (type === "LambdaExpression") for (const parameter of params ?? []) names.add(parameter.name.toLowerCase());
-  });
-  return names;
-};
-
 const operatorEdits = (tokens: readonly Token[]): Edit[] => {
   const edits: Edit[] = [];
   visit(parsed(tokens), (node) => {
@@ -167,21 +118,4 @@ const operatorEdits = (tokens: readonly Token[]): Edit[] => {
     if (operator === "@") edits.push({ from, to: start, text: "_xlfn.SINGLE(" }, { from: end, to: end, text: ")" });
   });
   return edits;
-};
-
-/** The tree of a formula; undefined when it cannot be read as one. */
-export const parsed = (tokens: readonly Token[]): Node | undefined => {
-  try {
-    return parse([...tokens]);
-  } catch {
-    return undefined;
-  }
-};
-
-export const visit = (node: unknown, see: (node: Node) => void): void => {
-  if (Array.isArray(node)) for (const child of node) visit(child, see);
-  else if (node && typeof node === "object" && "type" in node) {
-    see(node as Node);
-    for (const [key, child] of Object.entries(node)) if (key !== "loc" && typeof child === "object") visit(child, see);
-  }
 };

@@ -4,7 +4,7 @@ import type { Cell } from "../../definition/cells";
 import type { AnyDefinition } from "../../definition/define";
 import type { Book } from "../engine/book";
 import { type Calculated, calculate } from "../engine/calculate";
-import { Spelling } from "../engine/stored-formula";
+import { Spelling } from "../engine/spelling";
 import { type OpenedWorkbook, openWorkbook } from "../engine/xlsx/open-workbook";
 import { patchWorkbook } from "../engine/xlsx/patch-workbook";
 import { UnreadableWorkbook } from "../engine/xlsx/unreadable";

@@ -2,7 +2,7 @@ import { CellError } from "../../definition/cells";
 import type { Book } from "../engine/book";
 import type { Calculated } from "../engine/calculate";
 import { sayPlace } from "../engine/place";
-import type { Spelling } from "../engine/stored-formula";
+import type { Spelling } from "../engine/spelling";
 
 /** Cells named in a summary; beyond these their number alone is told. */
 const MOST_NAMED = 200;

@@ -109,6 +109,34 @@ test("what the engine cannot calculate keeps its value, and what reads it goes o
   ]);
 });
 
+test("a name that one sheet alone knows is not mistaken for another sheet's", async () => {
+  const sheet = (name: string, value: number) => ({ name, cells: cellsFrom([[value], ["=Rate*10"]]) });
+  const names = [
+    { name: "Rate", formula: "S!$A$1", sheet: "S" },
+    { name: "Rate", formula: "T!$A$1", sheet: "T" },
+  ];
+  const grid = await calculate({ sheets: [sheet("S", 1), sheet("T", 2), sheet("U", 3)], names }, []);
+  expect(shown(grid, "A2", "T!A2")).toEqual([10, 20]);
+  expect(whys(grid)).toEqual(["1,0 The name Rate is not known here."]);
+});
+
+test("cells and ranges beyond what is filled are blank, and those of impossible size are not calculated", async () => {
+  const cells = cellsFrom([["=B70000+1"], ["=ROWS(B1:B1048576)"], ["=SUM(B1:XFD1048576)"], ["=SEQUENCE(1048576,100)"]]);
+  const grid = await calculate(book(cells), []);
+  expect(shown(grid, "A1", "A2")).toEqual([1, 1_048_576]);
+  expect(whys(grid)).toEqual(["2,0 The engine cannot calculate it.", "3,0 The engine cannot calculate it."]);
+});
+
+test("a formula over which the engine breaks keeps its value, and the others are calculated all the same", async () => {
+  const cells = [
+    { row: 0, column: 0, value: 7, formula: "=SUMSQ(SWITCH()-1,0)" },
+    ...cellsFrom([["=A1+1"]], { row: 1 }),
+  ];
+  const grid = await calculate(book(cells), []);
+  expect(whys(grid)).toEqual(["0,0 The engine cannot calculate it."]);
+  expect(shown(grid, "A1", "A2")).toEqual([7, 8]);
+});
+
 test("formulas that go in a circle keep their values and are named; the rest is calculated", async () => {
   const cells = [
     { row: 0, column: 0, value: 7, formula: "=B1+1" },

@@ -4,7 +4,7 @@ import { Workbook } from "exceljs";
 import { CellError } from "../../../src/definition/cells";
 import { catalogue } from "../../../src/functions";
 import { calculate } from "../../../src/hosts/engine/calculate";
-import { Spelling } from "../../../src/hosts/engine/stored-formula";
+import { Spelling } from "../../../src/hosts/engine/spelling";
 import { metadataPart } from "../../../src/hosts/engine/xlsx/metadata";
 import { openWorkbook, readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { patchWorkbook } from "../../../src/hosts/engine/xlsx/patch-workbook";

@@ -1,5 +1,6 @@
 import { catalogue } from "../../../src/functions";
-import { Spelling, storedFormula, typedFormula } from "../../../src/hosts/engine/stored-formula";
+import { Spelling } from "../../../src/hosts/engine/spelling";
+import { storedFormula, typedFormula } from "../../../src/hosts/engine/stored-formula";
 
 const spelling = new Spelling(catalogue);
 

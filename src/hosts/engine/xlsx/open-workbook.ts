@@ -1,7 +1,8 @@
 import type { AnyDefinition } from "../../../definition/define";
 import type { Book, DefinedName, Sheet, Table } from "../book";
 import { readBlock } from "../place";
-import { Spelling, typedFormula } from "../stored-formula";
+import { Spelling } from "../spelling";
+import { typedFormula } from "../stored-formula";
 import { dynamicMarks } from "./metadata";
 import { checkRoot, Package, relationsOf } from "./parts";
 import { readSharedStrings } from "./shared-strings";

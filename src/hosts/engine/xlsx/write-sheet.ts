@@ -1,6 +1,7 @@
 import type { Sheet, SheetCell } from "../book";
 import { sayBlock, sayCellOf } from "../place";
-import { isDynamic, type Spelling, storedFormula } from "../stored-formula";
+import type { Spelling } from "../spelling";
+import { isDynamic, storedFormula } from "../stored-formula";
 import { tag, valueText } from "./cell-text";
 import type { StyleSheet } from "./write-styles";
 import { escapeText } from "./xml";

@@ -1,7 +1,8 @@
 import type { AnyDefinition } from "../../../definition/define";
 import type { Book, Sheet, Table } from "../book";
 import { sayBlock } from "../place";
-import { Spelling, storedFormula } from "../stored-formula";
+import { Spelling } from "../spelling";
+import { storedFormula } from "../stored-formula";
 import { tag } from "./cell-text";
 import { METADATA_RELATION, METADATA_TYPE, metadataPart } from "./metadata";
 import { HEAD, sheetXml, textsXml } from "./write-sheet";
