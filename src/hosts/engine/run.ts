@@ -22,11 +22,21 @@ export interface Run extends GridView {
   close(): void;
 }
 
+/** A calculation that was given up. */
+export class UnfinishedCalculation extends Error {
+  override readonly name = "UnfinishedCalculation";
+}
+
+/** Longer than any workbook of people takes. */
+const PATIENCE_MINUTES = 20;
+
+/** Throws UnfinishedCalculation. */
 export const runEngine = async (
   book: Book,
   catalogue: readonly AnyDefinition[],
   memory: Memory,
   room?: Room,
+  patienceMinutes = PATIENCE_MINUTES,
 ): Promise<Run> => {
   prepareEngine();
   const defects: Defect[] = [];
@@ -45,8 +55,17 @@ export const runEngine = async (
   const snapshot = snapshotOf(book, room);
   const done = new Promise<unknown>((resolve) => grid.getFormula().calculationEnd(resolve));
   grid.createWorkbook(snapshot);
-  if (hasFormula(book)) await done;
+  if (hasFormula(book)) await inTime(done, patienceMinutes);
   return { ...viewOf(univer, snapshot.id), defects, close: () => univer.dispose() };
+};
+
+const inTime = async (done: Promise<unknown>, minutes: number): Promise<void> => {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<never>((_, reject) => {
+    const giveUp = () => reject(new UnfinishedCalculation(`The calculation did not end within ${minutes} minutes.`));
+    timer = setTimeout(giveUp, minutes * 60_000);
+  });
+  await Promise.race([done, late]).finally(() => clearTimeout(timer));
 };
 
 // The engine says nothing at the end of a calculation of nothing.

@@ -1,3 +1,5 @@
+import { UnfinishedCalculation } from "../engine/run";
+
 /** What a command leaves behind. */
 export interface Outcome {
   /** For the standard output. */
@@ -17,11 +19,11 @@ export const runCommand = async (command: (words: readonly string[]) => Promise<
   process.exit(outcome.code);
 };
 
-const defect = (thrown: unknown): Outcome => ({
-  out: "",
-  err: [`This program has a defect, please report it: ${thrown instanceof Error ? thrown.stack : String(thrown)}`],
-  code: 3,
-});
+const defect = (thrown: unknown): Outcome => {
+  if (thrown instanceof UnfinishedCalculation) return { out: "", err: [thrown.message], code: 2 };
+  const said = thrown instanceof Error ? thrown.stack : String(thrown);
+  return { out: "", err: [`This program has a defect, please report it: ${said}`], code: 3 };
+};
 
 const failure = new Promise<Outcome>((resolve) => {
   process.on("unhandledRejection", (reason) => resolve(defect(reason)));

@@ -1,6 +1,9 @@
 import { zipSync } from "fflate";
+import { Memory } from "../../../src/definition/memory";
 import { catalogue } from "../../../src/functions";
+import { cellsFrom } from "../../../src/hosts/engine/book";
 import { calculate } from "../../../src/hosts/engine/calculate";
+import { runEngine, UnfinishedCalculation } from "../../../src/hosts/engine/run";
 import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { UnreadableWorkbook } from "../../../src/hosts/engine/xlsx/unreadable";
 import { packageOf, sheetAround, workbookAround } from "./packages";
@@ -138,6 +141,12 @@ test("long circles, deep chains and formulas that read whole columns end in good
   expect(grid.valueAt({ sheet: "Log", row: 499, column: 0 })).toBe(5);
   expect(grid.valueAt({ sheet: "Log", row: 499, column: 1 })).toBe(2500);
   grid.close();
+});
+
+test("a calculation that takes too long is given up", async () => {
+  const cells = cellsFrom([[1], ...Array.from({ length: 5000 }, (_, row) => [`=A${row + 1}+1`])]);
+  const run = runEngine({ sheets: [{ name: "S", cells }] }, [], new Memory(), undefined, 0);
+  await expect(run).rejects.toThrow(new UnfinishedCalculation("The calculation did not end within 0 minutes."));
 });
 
 test("dates that count from 1904 are not reckoned from 1900", async () => {
