@@ -86,11 +86,13 @@ export const envelopeOf = ({ holdMultiple, hold, trips }: Requirements): Envelop
   };
   const never = { seconds: Infinity, pickup: Math.sqrt(top), timeConstant: Infinity };
 
+  // At the widest gap the pickup is the hold multiple itself, which the logarithm and back would blur in its last digits.
+  const pickupOf = (u: number): number => (u === widest ? holdMultiple : pickupAt(top, u));
   const least = (measure: Measure): number =>
-    -peak((u) => -measure(pickupAt(top, u), quickest(Math.exp(u))), [[closest, widest]]);
+    -peak((u) => -measure(pickupOf(u), quickest(Math.exp(u))), [[closest, widest]]);
   const most = (measure: Measure): number =>
     peak(
-      (u) => measure(pickupAt(top, u), slowest(governing(u), top, Math.exp(u))),
+      (u) => measure(pickupOf(u), slowest(governing(u), top, Math.exp(u))),
       stretches.map(({ ends: [low, high] }) => [low.u, high.u]),
     );
 
