@@ -86,8 +86,8 @@ export const envelopeOf = ({ holdMultiple, hold, trips }: Requirements): Envelop
   };
   const never = { seconds: Infinity, pickup: Math.sqrt(top), timeConstant: Infinity };
 
-  // At the widest gap the pickup is the hold multiple itself, which the logarithm and back would blur in its last digits.
-  const pickupOf = (u: number): number => (u === widest ? holdMultiple : pickupAt(top, u));
+  // The logarithm and back would blur the widest gap's pickup, the hold multiple itself, in its last digits.
+  const pickupOf = (u: number): number => Math.max(holdMultiple, pickupAt(top, u));
   const least = (measure: Measure): number =>
     -peak((u) => -measure(pickupOf(u), quickest(Math.exp(u))), [[closest, widest]]);
   const most = (measure: Measure): number =>
