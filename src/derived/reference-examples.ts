@@ -20,7 +20,7 @@ export const workedExample = (definition: AnyDefinition, example: Example, prose
   return html`<p class="typed">${formulaCode(typedFormula(definition, args))}</p>
 <div class="answer">
 <p class="answer-words">${prose(told.answer)}</p>
-${definition.answers === "rows" ? answerTable(definition, call(definition, args) as Row[]) : answerList(told)}
+${definition.answers === "rows" ? answerTable(definition, call(definition, args) as Row[], prose) : answerList(told, prose)}
 </div>
 <ol class="steps">
 ${told.steps.map((step) => stepItem(step, prose))}</ol>
@@ -28,26 +28,20 @@ ${inThisCase(definition, told, prose)}`;
 };
 
 const stepItem = ({ sentence, plain }: Step, prose: Prose): Html =>
-  html`<li>${prose(plain ? `${sentence}:` : ended(sentence))}${plain && html`<span class="plain">${prose(plain)}</span>`}</li>
-`;
+  html`<li>${prose(plain ? `${sentence}:` : ended(sentence))}${plain && html`<span class="plain">${prose(plain)}</span>`}</li>\n`;
 
-const answerList = ({ results }: Explained): Html => html`<dl class="results">
-${results.map(
-  ({ name, shown }) => html`<div><dt>${name}</dt><dd>${shown}</dd></div>
-`,
-)}</dl>`;
+const answerList = ({ results }: Explained, prose: Prose): Html => html`<dl class="results">
+${results.map(({ name, shown }) => html`<div><dt>${name}</dt><dd>${prose(shown)}</dd></div>\n`)}</dl>`;
 
 const answerTable = (
   { results }: AnyDefinition,
   rows: readonly Row[],
+  prose: Prose,
 ): Html => html`<div class="wide" tabindex="0" role="region" aria-label="The answer, cell by cell">
 <table class="cells">
 <thead><tr>${results.map(resultHead)}</tr></thead>
 <tbody>
-${rows.slice(0, mostRows).map(
-  (row) => html`<tr>${row.map(answerCell)}</tr>
-`,
-)}</tbody>
+${rows.slice(0, mostRows).map((row) => html`<tr>${row.map((answer) => answerCell(answer, prose))}</tr>\n`)}</tbody>
 </table>
 </div>
 ${rows.length > mostRows && html`<p class="note">The first ${mostRows} of ${rows.length} rows.</p>`}`;
@@ -62,8 +56,7 @@ const inThisCase = (definition: AnyDefinition, told: Explained, prose: Prose): P
       html`<div class="cautions">
 <p><strong>Cautions of this answer</strong></p>
 ${bullets(cautions, prose)}
-</div>
-`,
+</div>\n`,
     own &&
       html`<p class="rests">This answer rests on</p>
 ${sourceList(told.sources, prose)}
@@ -74,7 +67,8 @@ ${sourceList(told.sources, prose)}
 /** All examples, each with the answer that was worked out without this program, and how. */
 export const exampleTable = (definition: AnyDefinition, prose: Prose): Html => {
   const { results, examples } = definition;
-  return html`<div class="wide" tabindex="0" role="region" aria-label="Examples">
+  return html`<p class="note">${legend(definition)}</p>
+<div class="wide" tabindex="0" role="region" aria-label="Examples">
 <table class="cells">
 <thead><tr><th scope="col">Formula, and how its answer was worked out</th>${results.map(resultHead)}</tr></thead>
 ${examples.map((example) => exampleRows(definition, example, prose))}</table>
@@ -82,26 +76,32 @@ ${examples.map((example) => exampleRows(definition, example, prose))}</table>
 };
 
 const exampleRows = (definition: AnyDefinition, example: Example, prose: Prose): Html => {
-  const rows = (Array.isArray(example.gives[0]) ? example.gives : [example.gives]) as readonly Row[];
-  const shown = rows.slice(0, mostRows);
-  const formula = html`<th class="example" scope="rowgroup" rowspan="${shown.length}">${formulaCode(typedFormula(definition, argumentsOf(example)))}<span class="worked">${prose(ended(example.worked))}</span></th>`;
+  const rows = rowsGiven(example);
+  const formula = formulaCode(typedFormula(definition, argumentsOf(example)));
+  const head = html`<th class="example" scope="rowgroup" rowspan="${rows.length}">${formula}<span class="worked">${prose(ended(example.worked))}</span></th>`;
+  const cells = (row: Row): Html[] =>
+    definition.results.map((_, column) => answerCell(row[column] ?? notWorked, prose));
   return html`<tbody>
-${shown.map(
-  (
-    row,
-    i,
-  ) => html`<tr>${i === 0 && formula}${definition.results.map((_, column) => answerCell(row[column] ?? "…"))}</tr>
-`,
-)}</tbody>
-`;
+${rows.map((row, i) => html`<tr>${i === 0 && head}${cells(row)}</tr>\n`)}</tbody>\n`;
+};
+
+const rowsGiven = ({ gives }: Example): readonly Row[] => (Array.isArray(gives[0]) ? gives : [gives]) as readonly Row[];
+
+const notWorked = "…";
+
+const legend = ({ results, examples }: AnyDefinition): string => {
+  const isPartly = examples.flatMap(rowsGiven).some((row) => row.length < results.length);
+  return `Each answer was worked out without this program, in the way that stands under its formula; the function is tested against it.${
+    isPartly ? ` ${notWorked} stands in a cell that was not worked out.` : ""
+  }`;
 };
 
 const resultHead = ({ name, unit }: Result): Html =>
   html`<th scope="col">${name}${unit && html` <span class="unit">${unit}</span>`}</th>`;
 
 /** As a cell shows it, to six figures; a column's unit stands in its head. */
-const answerCell = (answer: Answer): Html => {
+const answerCell = (answer: Answer, prose: Prose): Html => {
   const shown = say(answer, "", 6);
   if (typeof answer === "number") return html`<td class="number">${shown}</td>`;
-  return shown.length > 20 ? html`<td class="sentence">${shown}</td>` : html`<td>${shown}</td>`;
+  return shown.length > 20 ? html`<td class="sentence">${prose(shown)}</td>` : html`<td>${prose(shown)}</td>`;
 };

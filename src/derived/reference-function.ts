@@ -23,7 +23,7 @@ ${section("answer", "Answer", resultTable(definition, prose))}
 ${bullets(cautions, prose)}
 </section>
 ${first && section("worked", "Worked example", workedExample(definition, first, prose))}
-${section("examples", examples.length === 1 ? "Checked example" : "Checked examples", [checked, exampleTable(definition, prose)])}
+${section("examples", examples.length === 1 ? "Checked example" : "Checked examples", exampleTable(definition, prose))}
 ${section("sources", "Sources", sourceList(sources, prose))}
 </article>
 ${neighbours(room, name)}`;
@@ -33,9 +33,6 @@ const section = (anchor: string, title: string, body: Piece): Html => html`<sect
 <h2 id="${anchor}">${title}</h2>
 ${body}
 </section>`;
-
-const checked = html`<p class="note">Each answer was worked out without this program, in the way that stands under its formula; the function is tested against it.</p>
-`;
 
 /** The formula with its arguments; it breaks between two of them, not inside one. */
 const shape = (definition: AnyDefinition): Html => {

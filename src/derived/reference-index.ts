@@ -29,9 +29,7 @@ const roomSection = ({ name, about, functions }: Room, prose: Prose): Html => {
 <dl>
 ${functions.map(
   (definition) =>
-    html`<div class="term"><dt><a href="${pageOf(definition.name)}">${definition.name}</a></dt><dd>${prose(definition.summary)}</dd></div>
-`,
+    html`<div class="term"><dt><a href="${pageOf(definition.name)}">${definition.name}</a></dt><dd>${prose(definition.summary)}</dd></div>\n`,
 )}</dl>
-</section>
-`;
+</section>\n`;
 };

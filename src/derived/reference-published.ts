@@ -13,7 +13,7 @@ interface Resting {
 }
 
 const howFound =
-  "A function rests on a source when its page names it, or when the explanation of one of its examples does. The numbers taken from a source stand in the steps of each explanation; TRIP.CHARACTERISTICS lists those that a breaker is judged by. A source checks a function that rests on it when a checked example names it as what the answer was worked out from.";
+  "A function rests on a source when its page names it, or when the explanation of one of its examples does. The numbers taken from a source stand in the steps of each explanation; TRIP.CHARACTERISTICS lists those that a breaker is judged by. A source checks the examples that name it as what their answers were worked out from.";
 
 /** Every source of the catalogue by its standing, who rests on it, and whose examples were worked out from it. */
 export const publishedValues = (catalogue: readonly AnyDefinition[], prose: Prose): Html => {
@@ -37,8 +37,7 @@ ${present.map(
 <thead><tr><th scope="col">Source</th><th scope="col">Functions that rest on it</th></tr></thead>
 ${documentsOf(resting).map((places) => documentRows(places, catalogue, prose))}</table>
 </div>
-</section>
-`,
+</section>\n`,
 )}`;
 };
 
@@ -73,19 +72,19 @@ const documentsOf = (resting: readonly Resting[]): Resting[][] => {
 const documentRows = (places: readonly Resting[], catalogue: readonly AnyDefinition[], prose: Prose): Html => {
   const [first] = places as [Resting, ...Resting[]];
   const checks = checkedBy(places, catalogue);
-  const checking = checks.length > 0 && html`<div class="checks">It checks ${functionLinks(checks, "#examples")}</div>`;
+  const checking =
+    checks.length > 0 &&
+    html`<div class="checks">It checks the examples of ${functionLinks(checks, "#examples")}</div>`;
   if (places.length === 1)
     return html`<tbody>
-<tr><th class="place" scope="row">${prose(placeOf(first.source))}${checking}</th><td>${functionLinks([...first.functions])}</td></tr>
-</tbody>
-`;
+<tr><th class="place" scope="row">${prose(placeOf(first.source))}</th><td>${functionLinks([...first.functions])}${checking}</td></tr>
+</tbody>\n`;
   return html`<tbody>
-<tr><th class="place" scope="rowgroup" colspan="2">${prose(titleOf(first.source))}${checking}</th></tr>
+<tr><th class="place" scope="rowgroup">${prose(titleOf(first.source))}</th><td>${checking}</td></tr>
 ${places.map(
   ({ source, functions }) =>
     html`<tr class="within"><th class="place" scope="row">${prose(source.place ?? "as a whole")}</th><td>${functionLinks([...functions])}</td></tr>\n`,
-)}</tbody>
-`;
+)}</tbody>\n`;
 };
 
 /** Of the functions that rest on a document, those with an example that names it as what the answer was worked out from. */

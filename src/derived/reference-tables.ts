@@ -8,9 +8,9 @@ import { limited } from "./wanted";
 export const argumentTable = (definition: AnyDefinition, prose: Prose): Html => {
   const parameters = Object.entries(definition.parameters as Record<string, Parameter>);
   if (parameters.length === 0) return html`<p>It takes none: the brackets stay empty.</p>`;
-  return html`<div class="wide">
+  return html`<div class="wide" tabindex="0" role="region" aria-label="Table of arguments">
 <table>
-<thead><tr><th scope="col">Argument</th><th scope="col">Unit</th><th scope="col">Meaning</th><th scope="col">Left out</th></tr></thead>
+<thead><tr><th scope="col">Argument</th><th scope="col">Unit</th><th scope="col">Meaning</th><th scope="col">When left out</th></tr></thead>
 <tbody>
 ${parameters.map(([key, parameter]) => argumentRow(key, parameter, prose))}
 </tbody>
@@ -23,8 +23,7 @@ const argumentRow = (key: string, parameter: Parameter, prose: Prose): Html => {
   const { unit, meaning, otherwise } = parameter;
   return html`<tr><th scope="row">${sheetName(key)}</th><td>${unit}</td><td>${prose(meaning)}${wordsOrLimits(parameter)}</td><td>${
     otherwise === undefined ? html`<span class="takes">must be given</span>` : prose(otherwise)
-  }</td></tr>
-`;
+  }</td></tr>\n`;
 };
 
 const wordsOrLimits = (parameter: Parameter): Piece => {
@@ -66,8 +65,7 @@ ${results.map((result) => resultRow(result, prose))}
 <p class="note">${ended(resultShape(results.length, answers))}</p>`;
 
 const resultRow = ({ name, unit, meaning }: Result, prose: Prose): Html =>
-  html`<tr><th scope="row">${name}</th><td>${unit}</td><td>${prose(meaning)}</td></tr>
-`;
+  html`<tr><th scope="row">${name}</th><td>${unit}</td><td>${prose(meaning)}</td></tr>\n`;
 
 const resultShape = (count: number, answers: "row" | "rows"): string => {
   const across = count === 1 ? "One cell" : `${count} cells from left to right, in this order`;
