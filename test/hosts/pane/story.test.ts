@@ -1,3 +1,4 @@
+import { CellError } from "../../../src/definition/cells";
 import { catalogue } from "../../../src/functions";
 import type { ResolvedCall } from "../../../src/hosts/pane/explain/resolved";
 import { storyOf } from "../../../src/hosts/pane/explain/story";
@@ -16,9 +17,49 @@ const onlyCall = async (selection: Selection, port: Port) => (await callsAt(sele
 const heat = "=BIMETAL.CONTACT.WATTS(B2,0.16)";
 
 describe("what an argument was", () => {
-  test("what the last calculation was given comes before what the cells hold now", async () => {
-    const port = scriptedPort({ values: { B2: [[99]] }, remembered: { cell: "Log!F2", args: [20, 0.16] } });
+  test("what the last calculation was given counts while the cells still hold it", async () => {
+    const port = scriptedPort({ values: { B2: [[20]] }, remembered: { cell: "Log!F2", args: [20, 0.16] } });
     expect((await onlyCall(selected(heat), port)).args).toEqual([20, 0.16]);
+  });
+
+  test("once a cell holds something else, the cells are told and not the memory", async () => {
+    const port = scriptedPort({ values: { B2: [[99]] }, remembered: { cell: "Log!F2", args: [20, 0.16] } });
+    expect((await onlyCall(selected(heat), port)).args).toEqual([99, 0.16]);
+  });
+
+  test("one changed cell of a column is enough, and a column that has grown", async () => {
+    const column = "=BIMETAL.CONTACT.WATTS(B2:B4,0.1)";
+    const remembered = { cell: "Log!F2", args: [[[10], [20], [30]], 0.1] };
+    for (const now of [
+      [[10], [21], [30]],
+      [[10], [20], [30], [40]],
+    ]) {
+      const port = scriptedPort({ values: { "B2:B4": now }, remembered });
+      expect((await onlyCall(selected(column), port)).args).toEqual([now, 0.1]);
+    }
+  });
+
+  test("with one changed cell a calculation beside it is no longer known either", async () => {
+    const port = scriptedPort({ values: { C2: [[0.2]] }, remembered: { cell: "Log!F2", args: [40, 0.1] } });
+    const call = await onlyCall(selected("=BIMETAL.CONTACT.WATTS(B2*2,C2)"), port);
+    expect(call.origins[0]?.unknown).toMatch(/^a calculation/);
+    expect(call.args[1]).toBe(0.2);
+  });
+
+  test("a blank cell, which some hosts hand over as 0, is no change; an error cell is itself", async () => {
+    const refused = new CellError("#N/A");
+    const port = scriptedPort({
+      values: { "B2:B4": [[10], [null], [new CellError("#N/A")]] },
+      remembered: { cell: "Log!F2", args: [[[10], [0], [refused]], 0.1] },
+    });
+    const call = await onlyCall(selected("=BIMETAL.CONTACT.WATTS(B2:B4,0.1)"), port);
+    expect(call.args[0]).toEqual([[10], [0], [refused]]);
+  });
+
+  test("what a formula leaves out is left out, whatever is remembered in its place", async () => {
+    const port = scriptedPort({ remembered: { cell: "Log!F2", args: [51, 20, "C", 0, 35] } });
+    const call = await onlyCall(selected('=BIMETAL.TRIP.RANGE(51,20,"C",,35)'), port);
+    expect(call.args).toEqual([51, 20, "C", undefined, 35]);
   });
 
   test("a memory of another formula in this cell is left aside", async () => {

@@ -1,5 +1,5 @@
 import { type AstExpression, type CallExpression, parse, tokenize } from "@borgar/fx";
-import type { Argument, Cell } from "../../../definition/cells";
+import type { Argument } from "../../../definition/cells";
 import type { AnyDefinition } from "../../../definition/define";
 import { literalIn } from "./literal";
 
@@ -94,12 +94,3 @@ const childrenOf = (node: AstExpression): readonly (AstExpression | null)[] => {
       return [];
   }
 };
-
-/** Whether what a formula says and what the road remembers can be the same call: every typed value must agree. */
-export const agrees = (written: readonly Written[], args: readonly Argument[]): boolean =>
-  written.every((argument, place) => {
-    if (argument.as !== "typed") return true;
-    const flat = (value: Argument): readonly Cell[] => (Array.isArray(value) ? value.flat() : [value as Cell]);
-    const [typed, remembered] = [flat(argument.value), flat(args[place])];
-    return typed.length === remembered.length && typed.every((cell, i) => cell === remembered[i]);
-  });

@@ -2,8 +2,9 @@ import type { Argument, Range } from "../../../definition/cells";
 import type { AnyDefinition } from "../../../definition/define";
 import { sheetOf } from "../address";
 import type { Port, Selection } from "../port";
-import { agrees, type OwnCall, type Written } from "./formula";
+import type { OwnCall, Written } from "./formula";
 import { type Place, placeOf } from "./place";
+import { sameCells } from "./same-cells";
 
 /** Where an argument came from, as a person is told. */
 export interface Origin {
@@ -24,8 +25,10 @@ export interface ResolvedCall extends Place {
 const calculation = "a calculation: put it in a cell of its own to see it";
 
 /**
- * The values of a call's arguments: as the road remembers them from the last time the cell was calculated, else from the
- * references and literals of the formula. `isOnly`: the function stands once in the formula, so what is remembered is this call.
+ * The values of a call's arguments: from the references and literals of the formula, and what it works out on the way as the road
+ * remembers it from the last time the cell was calculated. `isOnly`: the function stands once in the formula, so what is remembered
+ * is this call. What is remembered counts only while it is what the formula's cells hold now: a row put in above, or a sheet
+ * renamed, leaves the memory of another cell behind.
  */
 export const resolve = async (
   { definition, text, isWhole, written }: OwnCall,
@@ -34,16 +37,19 @@ export const resolve = async (
   isOnly: boolean,
 ): Promise<ResolvedCall> => {
   const home = selection.spill?.anchor ?? selection.address;
+  const looked = await Promise.all(written.map((argument) => look(argument, sheetOf(home), port)));
   const remembered = isOnly ? port.lastCallAt(home, definition) : undefined;
-  const found =
-    remembered && agrees(written, remembered.args)
-      ? written.map((written, place) => ({ written, value: remembered.args[place] }))
-      : await Promise.all(written.map((argument) => look(argument, sheetOf(home), port)));
+  const isThisCall = remembered && looked.every((found, place) => agrees(found, remembered.args[place]));
+  const found = isThisCall ? looked.map((argument, place) => recalled(argument, remembered.args[place])) : looked;
   const args = found.map(({ value }) => value);
   return { definition, text, args, origins: found, ...placeOf(selection, isWhole, definition, args) };
 };
 
-const look = async (written: Written, sheet: string, port: Port): Promise<Origin & { value: Argument }> => {
+interface Looked extends Origin {
+  readonly value: Argument;
+}
+
+const look = async (written: Written, sheet: string, port: Port): Promise<Looked> => {
   if (written.as === "typed") return { written, value: written.value };
   if (written.as === "left out") return { written, value: undefined };
   if (written.as === "calculation") return { written, value: undefined, unknown: calculation };
@@ -53,6 +59,13 @@ const look = async (written: Written, sheet: string, port: Port): Promise<Origin
     return { written, value: undefined, unknown: calculation };
   }
 };
+
+const recalled = ({ written, value }: Looked, remembered: Argument): Looked =>
+  written.as === "left out" ? { written, value } : { written, value: remembered };
+
+/** Whether an argument as the formula has it now can be the remembered one. One that is not known now can. */
+const agrees = ({ unknown, value }: Looked, remembered: Argument): boolean =>
+  unknown !== undefined || sameCells(value, remembered);
 
 /** A reference to one cell is handed to a function as that cell. */
 export const oneCell = (range: Range): Argument => (range.length === 1 && range[0]?.length === 1 ? range[0][0] : range);
