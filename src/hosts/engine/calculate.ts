@@ -34,7 +34,8 @@ export const calculate = async (
   let room = ROOM;
   for (let round = 1; ; round++) {
     const { book: engineBook, kept } = readable(book, catalogue, alsoKeep);
-    const run = await runEngine(engineBook, catalogue, memory, room);
+    // The formulas need no names any more.
+    const run = await runEngine({ ...engineBook, names: [] }, catalogue, memory, room);
     const faults = run.isCircular() ? circles(engineBook, run) : faultsOf(book, run, spelling);
     const fresh = faults.filter(([place]) => !alsoKeep.has(place));
     const lacking = run.lacking();

@@ -20,7 +20,15 @@ const keysEqualTo = (value: Value): Key[] => {
 interface Column {
   readonly rowsByKey: Map<Key, Set<number>>;
   readonly keyByRow: Map<number, Key>;
+  /** How many rows hold what the index cannot answer for. */
+  odd: number;
 }
+
+const errors: ReadonlySet<Key> = new Set([...ERROR_TYPE_SET].map((error) => error.toLowerCase()));
+
+/** An error must show in the comparison's own row; the text "42" equals 42 in COUNTIF and not elsewhere. The index can say neither. */
+const isOdd = (key: Key | undefined): boolean =>
+  typeof key === "string" && (errors.has(key) || (key.trim() !== "" && Number.isFinite(Number(key))));
 
 /**
  * Stands in for the engine's index of the values of a column. The engine's own takes time in proportion to the number of distinct
@@ -37,13 +45,14 @@ export const installCellIndex = (index: EngineIndex): void => {
     const place = [unit, sheet, column].join("\n");
     let known = columns.get(place);
     if (!known) {
-      known = { rowsByKey: new Map(), keyByRow: new Map() };
+      known = { rowsByKey: new Map(), keyByRow: new Map(), odd: 0 };
       columns.set(place, known);
     }
     const before = known.keyByRow.get(row);
     if (before !== undefined) known.rowsByKey.get(before)?.delete(row);
     const key = keyOf(value);
     known.keyByRow.set(row, key);
+    known.odd += Number(isOdd(key)) - Number(isOdd(before));
     const rows = known.rowsByKey.get(key);
     if (rows) rows.add(row);
     else known.rowsByKey.set(key, new Set([row]));
@@ -61,13 +70,11 @@ export const installCellIndex = (index: EngineIndex): void => {
     };
   };
 
-  // An error in the column must show in the comparison's own row, which the index cannot say: then every cell is compared.
-  index.canUseCache = (unit, sheet, column, first, last) => {
-    const rowsByKey = at(unit, sheet, column)?.rowsByKey;
-    const holdsError =
-      rowsByKey && [...ERROR_TYPE_SET].some((error) => (rowsByKey.get(error.toLowerCase())?.size ?? 0) > 0);
-    return holdsError ? { rowsInCache: [], rowsNotInCache: [] } : canUseCache(unit, sheet, column, first, last);
-  };
+  // Then every cell is compared.
+  index.canUseCache = (unit, sheet, column, first, last) =>
+    at(unit, sheet, column)?.odd
+      ? { rowsInCache: [], rowsNotInCache: [] }
+      : canUseCache(unit, sheet, column, first, last);
 
   index.clear = () => {
     columns.clear();

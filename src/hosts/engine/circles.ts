@@ -1,4 +1,4 @@
-import { parseA1Ref, type Token } from "@borgar/fx";
+import { parseA1Ref } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import type { Book } from "./book";
 import { type Place, sayPlace } from "./place";
@@ -33,7 +33,7 @@ export const circularCells = (book: Book): string[] => {
   const readBy = (number: number): number[] => {
     const { sheet, formula } = formulas[number] as Formula;
     const found: number[] = [];
-    for (const { type, value } of withNames(formula, book)) {
+    for (const { type, value } of tokenize(formula)) {
       if (!type.startsWith("range")) continue;
       const reference = parseA1Ref(value);
       if (!reference || !("range" in reference)) continue;
@@ -56,14 +56,6 @@ export const circularCells = (book: Book): string[] => {
   const isOver = () => steps > MOST_STEPS;
   return members(formulas.length, readBy, isOver).map((number) => sayPlace(formulas[number] as Formula));
 };
-
-/** The words of a formula, and of what its names stand for; names of names are followed a few steps. */
-const withNames = (formula: string, book: Book, depth = 0): Token[] =>
-  tokenize(formula).flatMap((token) => {
-    const isName = token.type === "range_named" && depth < 5;
-    const meant = isName && book.names?.find(({ name }) => name.toLowerCase() === token.value.toLowerCase());
-    return meant ? withNames(`=${meant.formula}`, book, depth + 1) : [token];
-  });
 
 /** Tarjan's strongly connected components without recursion, as chains may be long; those of one node only when it reads itself. */
 const members = (count: number, readBy: (node: number) => number[], isOver: () => boolean): number[] => {

@@ -38,6 +38,26 @@ const asJoined = (value: BaseValueObject): BaseValueObject => {
   return StringValueObject.create(String(Number(Number(value.getValue()).toPrecision(15))).toUpperCase());
 };
 
+const engineUnique = functionLookup.find(([, name]) => (name as string) === "UNIQUE")?.[0] as FunctionClass | undefined;
+
+/** UNIQUE takes "x" and "X" for one; the engine for two. In a single row or column each text gets the letters it first came in. */
+export class Unique extends (engineUnique ?? BaseFunction) {
+  override calculate(array: BaseValueObject, ...rest: BaseValueObject[]): ReturnType<BaseFunction["calculate"]> {
+    demand(engineUnique !== undefined, "it has no UNIQUE");
+    if (!array?.isArray()) return super.calculate(array, ...rest);
+    const cells = array as ArrayValueObject;
+    if (cells.getRowCount() > 1 && cells.getColumnCount() > 1) return super.calculate(array, ...rest);
+    const first = new Map<string, BaseValueObject>();
+    const alike = cells.mapValue((cell) => {
+      if (!cell?.isString()) return cell;
+      const key = String(cell.getValue()).toLowerCase();
+      if (!first.has(key)) first.set(key, cell);
+      return first.get(key) as BaseValueObject;
+    });
+    return super.calculate(alike, ...rest);
+  }
+}
+
 /** A function whose arguments say how large its answer is, from the `first` of them on. */
 export const bounded = (name: string, first: number): FunctionClass => {
   const engineClass = [...functionMath, ...functionLookup, ...functionLogical].find(

@@ -1,5 +1,5 @@
 import { CellValueType } from "@univerjs/core";
-import { BaseFunction, BaseReferenceObject, ErrorType, Interpreter } from "@univerjs/engine-formula";
+import { BaseFunction, BaseReferenceObject, ErrorType, Interpreter, LexerTreeBuilder } from "@univerjs/engine-formula";
 import { demand } from "./demand";
 import { engineError } from "./engine-values";
 import { MOST_COLUMNS, MOST_ROWS } from "./place";
@@ -48,6 +48,28 @@ export const boundReferences = (): void => {
     if ((endRow - startRow + 1) * (endColumn - startColumn + 1) > MOST_CELLS)
       throw new Error("The range is too large.");
     return iterator.call(this, visit);
+  };
+};
+
+/**
+ * The engine keeps what it has read of a formula by its text alone, for all workbooks, and works on it: read again, LET and LAMBDA take
+ * their names from another calculation, and a defined name keeps the meaning it had elsewhere. So nothing is kept.
+ */
+export const readAnew = (): void => {
+  const { prototype } = LexerTreeBuilder;
+  demand(
+    typeof prototype.treeBuilder === "function" && typeof prototype.dispose === "function",
+    "it reads formulas otherwise",
+  );
+  const { treeBuilder, dispose } = prototype;
+  const idle = { _resetTemp: () => {}, _currentLexerNode: { dispose: () => {} } };
+  prototype.treeBuilder = function (...formula) {
+    dispose.call(idle as never);
+    try {
+      return treeBuilder.apply(this, formula);
+    } catch {
+      return ErrorType.VALUE;
+    }
   };
 };
 

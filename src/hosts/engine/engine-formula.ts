@@ -10,13 +10,10 @@ import { isTable, tableCells } from "./table-reference";
 /** A formula in words the grid engine knows, or a sentence that says why there are none. */
 export type EngineFormula = { readonly formula: string } | { readonly why: string };
 
-/** What a formula may use: the engine's functions and ours, and the names of the workbook. */
+/** What a formula may use: the engine's functions and ours, and what the names of the workbook stand for on a sheet. */
 export interface Known {
   readonly hasFunction: (name: string) => boolean;
-  /** Whether the whole workbook knows a name, in any case. */
-  readonly hasName: (name: string) => boolean;
-  /** What a name stands for that one sheet alone knows: the engine would take it for another sheet's. */
-  readonly ownName: (name: string, sheet: string) => string | undefined;
+  readonly meaning: (name: string, sheet: string) => string | undefined;
 }
 
 /** Turns what the engine reads otherwise than a spreadsheet (table references, intersections, arrays of a fixed size) and refuses the rest. */
@@ -67,9 +64,9 @@ const word = (token: Token, at: Place, book: Book, known: Known, locals: Readonl
     return "why" in found ? found : { formula: found.cells };
   }
   if (type === "range_named" && !locals.has(small)) {
-    const meant = known.ownName(value, at.sheet);
-    if (meant !== undefined) return { formula: `(${meant})` };
-    if (!known.hasName(value)) return { why: `The name ${value} is not known here.` };
+    // The engine puts a name's meaning in its place without parentheses, and takes a name of one sheet for another's.
+    const meant = known.meaning(value, at.sheet);
+    return meant === undefined ? { why: `The name ${value} is not known here.` } : { formula: meant };
   }
   if (type === "number") return { formula: numberLiteral(value) };
   if (type === "unknown") return { why: `It cannot be read at "${value}".` };

@@ -2,15 +2,36 @@ import { parseA1Ref } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import type { Book, DefinedName } from "./book";
 import { engineFormula, type Known } from "./engine-formula";
+import { localNames } from "./formula-tree";
 
-/** The workbook's names whose meaning the engine can read. The others are unknown to the formulas that use them. */
+/** Names of names of names: deeper than this nobody goes. */
+const MOST_STEPS = 5;
+/** Longer than any formula that a spreadsheet takes. */
+const MOST_LENGTH = 8192;
+
+/**
+ * The workbook's names in the engine's words, names within them put in. Those whose meaning the engine cannot read are left out, and so
+ * unknown to the formulas that use them.
+ */
 export const readableNames = (book: Book, hasFunction: Known["hasFunction"]): DefinedName[] => {
-  const known = { hasFunction, ...knownNames(book.names ?? []) };
-  return (book.names ?? []).flatMap((name) => {
-    const place = { sheet: name.sheet ?? book.sheets[0]?.name ?? "", row: 0, column: 0 };
-    const words = engineFormula({ ...place, value: null, formula: `=${name.formula}` }, place, book, known);
-    return "formula" in words && !movesWithCell(words.formula) ? [{ ...name, formula: words.formula.slice(1) }] : [];
-  });
+  let names = [...(book.names ?? [])];
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const known = { hasFunction, meaning: meaningOf(names) };
+    names = names.flatMap((name) => {
+      const place = { sheet: name.sheet ?? book.sheets[0]?.name ?? "", row: 0, column: 0 };
+      const words = engineFormula({ ...place, value: null, formula: `=${name.formula}` }, place, book, known);
+      if (!("formula" in words) || words.formula.length > MOST_LENGTH || movesWithCell(words.formula)) return [];
+      return [{ ...name, formula: words.formula.slice(1) }];
+    });
+  }
+  // What still holds a name leads back to itself, or is too deep; the engine would follow it without end.
+  return names.filter(({ formula }) => !holdsName(formula));
+};
+
+const holdsName = (formula: string): boolean => {
+  const tokens = tokenize(`=${formula}`);
+  const locals = localNames(tokens);
+  return tokens.some(({ type, value }) => type === "range_named" && !locals.has(value.toLowerCase()));
 };
 
 /** A name without `$` stands for other cells in each cell that uses it. */
@@ -22,11 +43,12 @@ const movesWithCell = (formula: string): boolean =>
     return (top != null && !$top) || (left != null && !$left);
   });
 
-export const knownNames = (names: readonly DefinedName[]): Pick<Known, "hasName" | "ownName"> => {
+/** What a name stands for on a sheet: the sheet's own meaning before the workbook's; in parentheses unless it is a plain reference. */
+export const meaningOf = (names: readonly DefinedName[]): Known["meaning"] => {
   const keyOf = (name: string, sheet = "") => `${sheet}\n${name}`.toLowerCase();
-  const meanings = new Map(names.map(({ name, sheet, formula }) => [keyOf(name, sheet), formula]));
-  return {
-    hasName: (name) => meanings.has(keyOf(name)),
-    ownName: (name, sheet) => meanings.get(keyOf(name, sheet)),
-  };
+  const meanings = new Map(names.map(({ name, sheet, formula }) => [keyOf(name, sheet), enclosed(formula)]));
+  return (name, sheet) => meanings.get(keyOf(name, sheet)) ?? meanings.get(keyOf(name));
 };
+
+/** A name's meaning as it can stand anywhere in a formula. */
+export const enclosed = (formula: string): string => (tokenize(`=${formula}`).length === 2 ? formula : `(${formula})`);

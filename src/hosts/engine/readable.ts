@@ -3,7 +3,7 @@ import type { AnyDefinition } from "../../definition/define";
 import type { Book, SheetCell } from "./book";
 import { engineFormula } from "./engine-formula";
 import { isIn, type Place, sayPlace } from "./place";
-import { knownNames, readableNames } from "./readable-names";
+import { meaningOf, readableNames } from "./readable-names";
 import { Spelling } from "./spelling";
 import { hasEngineFunction } from "./univer-internals";
 
@@ -15,7 +15,7 @@ export interface Kept {
   readonly why: string;
 }
 
-/** A workbook in the engine's words, and what had to be left as it was. */
+/** A workbook in the engine's words, and what had to be left as it was. Its names are for formulas that are typed later. */
 export interface Readable {
   readonly book: Book;
   readonly kept: readonly Kept[];
@@ -33,7 +33,7 @@ export const readable = (
   const spelling = new Spelling(catalogue);
   const hasFunction = (name: string) => hasEngineFunction(name) || spelling.typed(name) !== undefined;
   const names = readableNames(book, hasFunction);
-  const known = { hasFunction, ...knownNames(names) };
+  const known = { hasFunction, meaning: meaningOf(names) };
   const kept: Kept[] = [];
   const sheets = book.sheets.map((sheet) => {
     const answers = sheet.cells.filter(({ formula, spill }) => formula !== undefined && spill);
@@ -52,7 +52,10 @@ export const readable = (
     const stale = blocksOf(answers.filter((cell) => !keptPlaces.has(cell)));
     return { ...sheet, cells: cells.filter((cell) => cell.formula !== undefined || !stale(cell)) };
   });
-  return { book: { ...book, sheets, names: names.filter(({ sheet }) => sheet === undefined) }, kept };
+  return {
+    book: { ...book, sheets, names: names.filter(({ sheet, name }) => sheet === undefined && !hasFunction(name)) },
+    kept,
+  };
 };
 
 /** Tells whether a place lies in a block that starts elsewhere, by row: a sheet may hold very many answers. */

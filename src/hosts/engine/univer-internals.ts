@@ -1,8 +1,8 @@
 import type { Univer } from "@univerjs/core";
 import { ALL_IMPLEMENTED_FUNCTIONS_SET, CELL_INVERTED_INDEX_CACHE, FormulaDataModel } from "@univerjs/engine-formula";
 import { installCellIndex } from "./cell-index";
-import { bounded, joinsNumbers, Sort } from "./cured-functions";
-import { askWholeSheet, boundReferences, catchBreakdowns, keepEmptyText } from "./cures";
+import { bounded, joinsNumbers, Sort, Unique } from "./cured-functions";
+import { askWholeSheet, boundReferences, catchBreakdowns, keepEmptyText, readAnew } from "./cures";
 import { demand, type FunctionClass } from "./demand";
 import { AnchorArray, installOperators, Single } from "./operators";
 import { settleSpills } from "./settle";
@@ -23,6 +23,7 @@ export const prepareEngine = (): void => {
   keepEmptyText();
   askWholeSheet();
   boundReferences();
+  readAnew();
   catchBreakdowns();
   installOperators();
   demand(settleSpills(), "it calculates in other steps");
@@ -32,6 +33,7 @@ export const prepareEngine = (): void => {
 /** Functions to be registered in place of the engine's own, beside ours. */
 export const curedFunctions: readonly [FunctionClass, string][] = [
   [Sort, "SORT"],
+  [Unique, "UNIQUE"],
   ...["CONCATENATE", "CONCAT", "TEXTJOIN"].map((name): [FunctionClass, string] => [joinsNumbers(name), name]),
   ...["SEQUENCE", "RANDARRAY", "MAKEARRAY"].map((name): [FunctionClass, string] => [bounded(name, 0), name]),
   [bounded("EXPAND", 1), "EXPAND"],

@@ -120,6 +120,31 @@ test("a name that one sheet alone knows is not mistaken for another sheet's", as
   expect(whys(grid)).toEqual(["1,0 The name Rate is not known here."]);
 });
 
+test("a name stands for its whole meaning, names within names and table columns too", async () => {
+  const names = [
+    { name: "Two", formula: "1+1" },
+    { name: "Four", formula: "Two*2" },
+    { name: "Sum", formula: "SUM(Trials[a])" },
+    { name: "Moving", formula: "S!A1" },
+    { name: "Loop", formula: "Loop+1" },
+  ];
+  const table = { name: "Trials", block: { row: 0, column: 5, rows: 3, columns: 1 }, columns: ["a"] };
+  const cells = [
+    ...cellsFrom([["a"], [5], [6]], { column: 5 }),
+    ...cellsFrom([["=Two*3"], ["=-Two"], ["=Four+1"], ["=Sum"], ["=Moving"], ["=Loop"]]),
+  ];
+  const grid = await calculate(book(cells, { tables: [table] }, names), []);
+  expect(shown(grid, "A1", "A2", "A3", "A4")).toEqual([6, -2, 5, 11]);
+  expect(grid.kept.map(({ formula }) => formula)).toEqual(["=Moving", "=Loop"]);
+});
+
+test("two workbooks at once keep their own names and their own LET", async () => {
+  const with3 = (formula: string) =>
+    book(cellsFrom([[3], ["=LET(x,A1,x*2)"], ["=Rate+0"]]), {}, [{ name: "Rate", formula }]);
+  const [one, two] = [await calculate(with3("S!$A$1"), []), await calculate(with3("70"), [])];
+  expect([...shown(one, "A2", "A3"), ...shown(two, "A2", "A3")]).toEqual([6, 3, 6, 70]);
+});
+
 test("cells and ranges beyond what is filled are blank, and those of impossible size are not calculated", async () => {
   const cells = cellsFrom([["=B70000+1"], ["=ROWS(B1:B1048576)"], ["=SUM(B1:XFD1048576)"], ["=SEQUENCE(1048576,100)"]]);
   const grid = await calculate(book(cells), []);
