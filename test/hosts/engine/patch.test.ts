@@ -8,6 +8,7 @@ import { Spelling } from "../../../src/hosts/engine/spelling";
 import { metadataPart } from "../../../src/hosts/engine/xlsx/metadata";
 import { openWorkbook, readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { patchWorkbook } from "../../../src/hosts/engine/xlsx/patch-workbook";
+import { readEntries } from "../../../src/hosts/engine/xlsx/zip";
 import { partsOf, sheetAround, workbookAround } from "./packages";
 
 const recalculated = async (bytes: Uint8Array) => {
@@ -54,6 +55,17 @@ describe("a patched workbook", () => {
     const { after, before, changed } = await recalculated(bytes);
     expect(changed).toBe(0);
     expect(differing(before, after)).toEqual([]);
+  });
+
+  test("carries the packed bytes of untouched parts over as they are", async () => {
+    const bytes = workbookAround(sheetAround('<row r="1"><c r="A1"><f>1+1</f><v>9</v></c></row>'), {
+      "xl/media/picture.bin": "not touched ".repeat(500),
+    });
+    const packed = (of: Uint8Array) =>
+      new Map(readEntries(of).map((entry) => [entry.name, Buffer.from(entry.packed).toString("base64")]));
+    const [before, after] = [packed(bytes), packed((await recalculated(bytes)).bytes)];
+    expect(differing(before, after)).toEqual([sheet1]);
+    expect([...after.keys()]).toEqual([...before.keys()]);
   });
 
   test("lets a dynamic array grow into new cells and rows, and shrink out of old ones", async () => {
