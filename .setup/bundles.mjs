@@ -45,7 +45,7 @@ export const bundles = {
   examples: {
     output: "dist/examples",
     entries: ["examples/source/make.ts"],
-    hosts: ["engine"],
+    hosts: ["engine", "pane"],
     folders: ["examples/source"],
     onlyByName: true,
   },

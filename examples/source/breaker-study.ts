@@ -1,6 +1,15 @@
 import type { Book, Sheet } from "../../src/hosts/engine/book";
-import { type Column, listCells, listLooks } from "./list";
-import { note, one, page, seconds, title } from "./looks";
+import { listCells, listLooks } from "../../src/hosts/pane/sheets/list";
+import { note, one, title } from "../../src/hosts/pane/sheets/looks";
+import {
+  fitColumns,
+  holdColumns,
+  nextColumns,
+  type StudiedTrial,
+  startColumns,
+  trialColumns,
+} from "../../src/hosts/pane/sheets/study-columns";
+import { page } from "./page";
 import { chances, shoot } from "./strips";
 import { breakers } from "./trials";
 
@@ -9,13 +18,6 @@ import { breakers } from "./trials";
 const breaker = breakers.find(({ tag }) => tag === "FT-02");
 if (!breaker) throw new Error("The bench has lost its reference breaker.");
 const { rating, strip, characteristic } = breaker;
-
-interface Trial {
-  readonly current: number;
-  readonly time: number;
-  readonly outcome: string;
-  readonly carried: number | null;
-}
 
 /** A, s after which the tester switched off, and A carried for an hour before. */
 const planned: readonly (readonly [current: number, watched?: number, carried?: number])[] = [
@@ -34,7 +36,7 @@ const planned: readonly (readonly [current: number, watched?: number, carried?: 
 ];
 
 const chance = chances(1702826);
-const trials: readonly Trial[] = planned.map(([current, watched = 7200, carried = 0]) => ({
+const trials: readonly StudiedTrial[] = planned.map(([current, watched = 7200, carried = 0]) => ({
   current,
   ...shoot(strip, { rating, current, carried, air: 25, watched }, chance),
   carried: carried || null,
@@ -43,25 +45,9 @@ const trials: readonly Trial[] = planned.map(([current, watched = 7200, carried 
 const last = trials.length + 1;
 const down = (column: string): string => `${column}2:${column}${last}`;
 
-/** The three estimates and the corrected scatter; what follows is for the other formulas. */
-const estimates = (line: number): string | undefined => (line < 4 ? "0.0000" : undefined);
-
-const columns: readonly Column<Trial>[] = [
-  { heading: "Trial", width: 7, typed: (_, line) => line },
-  { heading: "Current, A", width: 12, typed: ({ current }) => current },
-  { heading: "Time, s", width: 10, typed: ({ time }) => time },
-  { heading: "Outcome", width: 10, typed: ({ outcome }) => outcome, words: ["tripped", "held"] },
-  { heading: "Carried before, A", width: 19, typed: ({ carried }) => carried },
-  {
-    heading: "What the trials say",
-    width: 32,
-    formula: `=BIMETAL.THERMAL.FIT(${["B", "C", "D", "E"].map(down)},${rating},"${characteristic}")`,
-  },
-  { heading: "Value", width: 13, format: estimates, answers: true },
-  { heading: "Standard error", width: 16, format: estimates, answers: true },
-  { heading: "Low", width: 15, format: estimates, answers: true },
-  { heading: "High", width: 11, format: estimates, answers: true },
-  { heading: "Note", width: 50, answers: true },
+const columns = [
+  ...trialColumns,
+  ...fitColumns(`=BIMETAL.THERMAL.FIT(${["B", "C", "D", "E"].map(down)},${rating},"${characteristic}")`),
 ];
 
 const list = { columns, entries: trials, lines: 50 };
@@ -81,59 +67,26 @@ const questions: readonly (readonly [current: number, time: number, what: string
   [69.5, 1.8, "the start of the dust extractor"],
 ];
 
-const nextColumns: readonly Column<number>[] = [
-  { heading: "Next trial at, A", width: 16, typed: (current) => current },
-  { heading: "Low, s", width: 12, format: seconds, formula: `=BIMETAL.THERMAL.FORECAST(A4:A8,${fit})` },
-  { heading: "Median, s", width: 13, format: seconds, answers: true },
-  { heading: "High, s", width: 12, format: seconds, answers: true },
-  {
-    heading: "Any sound C, s",
-    width: 15,
-    format: seconds,
-    formula: `=BIMETAL.TRIP.RANGE(A4:A8,${rating},"${characteristic}",,25)`,
-  },
-  { heading: "to, s", width: 12, format: seconds, answers: true },
-];
-
-/** Nothing above the pickup's lower limit is certain, so nothing is rounded up to 1. */
-const likely = '[=1]0;[>0.9999]"> 0.9999";0.0000';
-
-const holdColumns: readonly Column<(typeof questions)[number]>[] = [
-  { heading: "Does it hold, A", width: 16, typed: ([current]) => current },
-  { heading: "for, s", width: 12, typed: ([, time]) => time },
-  { heading: "Probability", width: 13, format: likely, formula: `=BIMETAL.THERMAL.HOLDS(A12:A15,B12:B15,${fit})` },
-  { heading: "What it is", width: 12, typed: ([, , what]) => what },
-];
-
 const starts: readonly (readonly [machine: string, current: number, time: number, running: number])[] = [
   ["dust extractor", 69.5, 1.8, 12],
   ["compressor", 82, 0.6, 17],
 ];
-
-const startColumns: readonly Column<(typeof starts)[number]>[] = [
-  { heading: "Rides through", width: 16, typed: ([machine]) => machine },
-  { heading: "Starts with, A", width: 14, typed: ([, current]) => current },
-  { heading: "lasts, s", width: 13, typed: ([, , time]) => time },
-  { heading: "runs with, A", width: 12, typed: ([, , , running]) => running },
-  {
-    heading: "Running",
-    width: 15,
-    format: "0.00",
-    formula: `=BIMETAL.INRUSH.MARGIN(B18:B19,C18:C19,D18:D19,${rating},${fit})`,
-  },
-  { heading: "Thermal", width: 12, format: "0.00", answers: true },
-  { heading: "Magnetic", width: 12, answers: true },
-  { heading: "Peak", width: 12, answers: true },
-  { heading: "Verdict", width: 44, answers: true },
-];
+const asked = { rating: String(rating), characteristic: `"${characteristic}"`, air: "25" };
+const startsAsked = startColumns({
+  ...{ currents: "B18:B19", times: "C18:C19", running: "D18:D19", rating: String(rating), fit },
+});
 
 const forecast: Sheet = {
   name: "Questions",
   cells: [
     ...one(0, 0, "What the breaker will do next time, cold and in the same air", title),
-    ...listCells({ columns: nextColumns, entries: next, first: 2 }),
-    ...listCells({ columns: holdColumns, entries: questions, first: 10 }),
-    ...listCells({ columns: startColumns, entries: starts, first: 16 }),
+    ...listCells({ columns: nextColumns("A4:A8", fit, asked), entries: next, first: 2 }),
+    ...listCells({
+      columns: holdColumns({ currents: "A12:A15", times: "B12:B15", fit }),
+      entries: questions,
+      first: 10,
+    }),
+    ...listCells({ columns: startsAsked, entries: starts, first: 16 }),
     ...one(
       20,
       0,
@@ -141,7 +94,7 @@ const forecast: Sheet = {
       note,
     ),
   ],
-  widths: new Map(startColumns.map(({ width }, column) => [column, width])),
+  widths: new Map(startsAsked.map(({ width }, column) => [column, width])),
 };
 
 const readMe = page("Read me", [

@@ -1,17 +1,9 @@
 import type { Book, Sheet } from "../../src/hosts/engine/book";
-import { type Column, listCells, listLooks } from "./list";
-import { note, one, page, title } from "./looks";
-
-interface Machine {
-  readonly name: string;
-  readonly hp: number;
-  readonly volts: number;
-  readonly phases: number;
-  readonly letter: string;
-  /** s */
-  readonly start: number;
-  readonly powerFactor: number;
-}
+import { type Column, listCells, listLooks } from "../../src/hosts/pane/sheets/list";
+import { note, one, title } from "../../src/hosts/pane/sheets/looks";
+import { type Machine, machineColumns, marginColumns } from "../../src/hosts/pane/sheets/motor-starts";
+import { characteristics } from "../../src/hosts/pane/sheets/test-log";
+import { page } from "./page";
 
 /** The invented machines of the Fernhollow Tool Library: what their nameplates say, and how long a start was seen to last. */
 const machines: readonly Machine[] = [
@@ -20,32 +12,7 @@ const machines: readonly Machine[] = [
   { name: "table saw", hp: 3, volts: 230, phases: 3, letter: "K", start: 0.5, powerFactor: 0.45 },
 ];
 
-const machineColumns: readonly Column<Machine>[] = [
-  { heading: "Machine", width: 16, typed: ({ name }) => name },
-  { heading: "Power, hp", width: 10, typed: ({ hp }) => hp },
-  { heading: "Supply, V", width: 10, typed: ({ volts }) => volts },
-  { heading: "Phases", width: 8, typed: ({ phases }) => phases },
-  { heading: "Code letter", width: 11, typed: ({ letter }) => letter },
-  { heading: "Start lasts, s", width: 13, typed: ({ start }) => start },
-  { heading: "Power factor", width: 13, format: "0.00", typed: ({ powerFactor }) => powerFactor },
-  { heading: "Full load, A", width: 12, format: "0.0", formula: "=BIMETAL.INRUSH.MOTOR(B2:B4,C2:C4,D2:D4)" },
-  {
-    heading: "Locked, low, A",
-    width: 14,
-    format: "0.0",
-    formula: "=BIMETAL.INRUSH.LOCKED(B2:B4,C2:C4,D2:D4,E2:E4)",
-  },
-  { heading: "Locked, high, A", width: 15, format: "0.0", answers: true },
-  { heading: "First peak, A", width: 13, format: "0.0", formula: "=BIMETAL.INRUSH.PEAK(J2:J4,G2:G4)" },
-  { heading: "Peak ÷ r.m.s.", width: 13, format: "0.000", answers: true },
-  { heading: "Ceiling, A", width: 11, format: "0.0", formula: "=BIMETAL.INRUSH.CEILING(H2:H4)" },
-  { heading: "Next size, A", width: 12, answers: true },
-  { heading: "Exception, A", width: 13, format: "0.0", answers: true },
-  { heading: "Smallest C, A", width: 13, formula: '=BIMETAL.INRUSH.RATING(J2:J4,F2:F4,H2:H4,"C")' },
-  { heading: "Smallest D, A", width: 13, formula: '=BIMETAL.INRUSH.RATING(J2:J4,F2:F4,H2:H4,"D")' },
-];
-
-const machineList = { columns: machineColumns, entries: machines };
+const machineList = { columns: machineColumns(2, machines.length + 1), entries: machines };
 const machineSheet: Sheet = {
   name: "Machines",
   cells: [
@@ -93,22 +60,13 @@ const startColumns: readonly Column<Candidate>[] = [
     heading: "Characteristic",
     width: 15,
     typed: ({ characteristic }) => characteristic,
-    words: ["B", "C", "D", "UL 489", "UL 489 typical", "IEC 60947-2", "IEC 60947-2 typical"],
+    words: characteristics,
   },
   { heading: "Starts with, A", width: 14, format: "0.0", each: ofMachine("J") },
   { heading: "Start lasts, s", width: 13, each: ofMachine("F") },
   { heading: "Runs with, A", width: 13, format: "0.0", each: ofMachine("H") },
   { heading: "Power factor", width: 13, format: "0.00", each: ofMachine("G") },
-  {
-    heading: "Running",
-    width: 10,
-    format: "0.00",
-    formula: `=BIMETAL.INRUSH.MARGIN(${all("D", "E", "F", "B", "C", "G")})`,
-  },
-  { heading: "Thermal", width: 10, format: "0.00", answers: true },
-  { heading: "Magnetic", width: 11, format: "0.00", answers: true },
-  { heading: "Peak", width: 11, format: "0.00", answers: true },
-  { heading: "Verdict", width: 44, answers: true },
+  ...marginColumns<Candidate>(`=BIMETAL.INRUSH.MARGIN(${all("D", "E", "F", "B", "C", "G")})`),
 ];
 
 const startList = { columns: startColumns, entries: candidates };

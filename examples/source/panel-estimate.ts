@@ -1,17 +1,8 @@
 import type { Book, Sheet } from "../../src/hosts/engine/book";
-import { type Column, listCells, listLooks } from "./list";
-import { note, one, page, title } from "./looks";
-
-interface Way {
-  readonly serves: string;
-  readonly rating: number;
-  readonly characteristic: string;
-  readonly poles: number;
-  /** W of a pole at the rating, warm, as the bench measured it. */
-  readonly loss: number;
-  /** A on a busy afternoon; null is a way that is off. */
-  readonly load: number | null;
-}
+import { type Column, listCells, listLooks } from "../../src/hosts/pane/sheets/list";
+import { one, title } from "../../src/hosts/pane/sheets/looks";
+import { boardSheet, type Cabinet, firstWay, type Way } from "../../src/hosts/pane/sheets/panel-estimate";
+import { page } from "./page";
 
 const way = (
   serves: string,
@@ -52,13 +43,10 @@ const ways: readonly Way[] = [
   way("spare", 16, "B", 2.4, null),
 ];
 
-const first = 8;
-const top = first + 2;
-const bottom = first + 1 + ways.length;
-const down = (column: string): string => `${column}${top}:${column}${bottom}`;
-const fixed = (column: string): string => `Board!$${column}$${top}:$${column}$${bottom}`;
+const bottom = firstWay - 1 + ways.length;
+const fixed = (column: string): string => `Board!$${column}$${firstWay}:$${column}$${bottom}`;
 
-const cabinet: readonly [string, string | number, string][] = [
+const cabinet: Cabinet = [
   ["Height, m", 1.1, "outside"],
   ["Width, m", 0.6, ""],
   ["Depth, m", 0.18, ""],
@@ -67,47 +55,7 @@ const cabinet: readonly [string, string | number, string][] = [
   ["Room, °C", 41, "the hottest afternoon"],
 ];
 
-const boardColumns: readonly Column<Way>[] = [
-  { heading: "Way", width: 15, typed: (_, line) => line },
-  { heading: "Serves", width: 21, typed: ({ serves }) => serves },
-  { heading: "Rating, A", width: 10, typed: ({ rating }) => rating },
-  {
-    heading: "Characteristic",
-    width: 15,
-    typed: ({ characteristic }) => characteristic,
-    words: ["B", "C", "D", "UL 489"],
-  },
-  { heading: "Poles", width: 7, typed: ({ poles }) => poles },
-  { heading: "Rated loss, W", width: 14, format: "0.0", typed: ({ loss }) => loss },
-  { heading: "Load, A", width: 9, typed: ({ load }) => load },
-  {
-    heading: "Loss, W",
-    width: 9,
-    format: "0.00",
-    formula: `=BIMETAL.ENCLOSURE.PANEL(${down("C")},${down("F")},${down("G")},B2,B3,B4,B5,B7,${down("D")},,${down("E")},B6)`,
-  },
-  { heading: "Re-rated, A", width: 12, format: "0.0", answers: true },
-  { heading: "Margin", width: 9, format: "0.00", answers: true },
-  { heading: "Continuous", width: 12, format: "0.00", answers: true },
-  { heading: "All heat, W", width: 12, format: "0.0", answers: true },
-  { heading: "Inside, °C", width: 11, format: "0.0", answers: true },
-  { heading: "Note", width: 46, answers: true },
-];
-
-const boardList = { columns: boardColumns, entries: ways, first };
-const board: Sheet = {
-  name: "Board",
-  cells: [
-    ...one(0, 0, "The cabinet", title),
-    ...cabinet.flatMap(([what, value, remark], i) => [
-      ...one(i + 1, 0, what),
-      ...one(i + 1, 1, value),
-      ...(remark ? one(i + 1, 2, remark, note) : []),
-    ]),
-    ...listCells(boardList),
-  ],
-  ...listLooks(boardList),
-};
+const board: Sheet = boardSheet("Board", cabinet, ways);
 
 interface Day {
   readonly day: number;
@@ -128,7 +76,7 @@ const week: readonly Day[] = [
   { day: 46222, room: 34, part: 0.15 },
 ];
 
-const kiln = top + ways.findIndex(({ serves }) => serves === "kiln");
+const kiln = firstWay + ways.findIndex(({ serves }) => serves === "kiln");
 const size = "Board!$B$2,Board!$B$3,Board!$B$4,Board!$B$5";
 
 const weekColumns: readonly Column<Day>[] = [

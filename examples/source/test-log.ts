@@ -1,69 +1,20 @@
 import type { Book, Sheet, SheetCell } from "../../src/hosts/engine/book";
-import { type Column, listCells, listLooks } from "./list";
-import { note, one, page, seconds, title, yours } from "./looks";
-import { type Breaker, breakers, type Trial, trials } from "./trials";
+import { type Column, listCells, listLooks } from "../../src/hosts/pane/sheets/list";
+import { note, one, title, yours } from "../../src/hosts/pane/sheets/looks";
+import { characteristics, logColumns } from "../../src/hosts/pane/sheets/test-log";
+import { page } from "./page";
+import { type Breaker, breakers, trials } from "./trials";
 
 /** Lines of the log that the formulas judge; those still empty stay empty. */
 const lines = 120;
-const down = (column: string): string => `${column}2:${column}${lines + 1}`;
-const all = (...columns: string[]): string => columns.map(down).join(",");
-
-const characteristics = ["B", "C", "D", "UL 489", "UL 489 typical", "IEC 60947-2", "IEC 60947-2 typical"];
-
-const columns: readonly Column<Trial>[] = [
-  { heading: "Trial", width: 6, typed: (_, line) => line },
-  { heading: "Evening", width: 11, format: "yyyy-mm-dd", typed: ({ evening }) => evening },
-  { heading: "Breaker", width: 10, typed: ({ breaker }) => breaker, words: breakers.map(({ tag }) => tag) },
-  { heading: "Rating, A", width: 10, typed: ({ rating }) => rating },
-  { heading: "Characteristic", width: 15, typed: ({ characteristic }) => characteristic, words: characteristics },
-  { heading: "Poles", width: 7, typed: ({ poles }) => poles },
-  { heading: "State", width: 11, typed: ({ state }) => state, words: ["as found", "exercised"] },
-  { heading: "Current, A", width: 12, typed: ({ current }) => current },
-  { heading: "Drop, V", width: 9, format: "0.000", typed: ({ drop }) => drop },
-  {
-    heading: "Time, s",
-    width: 9,
-    typed: ({ time }) => time,
-    // A slip that looks right: one trial's time stands in its cell as hours, minutes and seconds.
-    typedFormat: (time) => (typeof time === "number" && time < 0.001 ? "h:mm:ss" : undefined),
-  },
-  { heading: "Outcome", width: 10, typed: ({ outcome }) => outcome, words: ["tripped", "held"] },
-  { heading: "Carried before, A", width: 19, typed: ({ carried }) => carried },
-  { heading: "Rest, min", width: 11, typed: ({ rest }) => rest },
-  { heading: "Air, °C", width: 8, typed: ({ air }) => air },
-  { heading: "Leads", width: 9, typed: ({ leads }) => leads },
-  { heading: "Remarks", width: 35, typed: ({ remarks }) => remarks },
-  {
-    heading: "Shortest, s",
-    width: 12,
-    format: seconds,
-    formula: `=BIMETAL.TRIP.RANGE(${all("H", "D", "E", "L", "N")})`,
-  },
-  { heading: "Longest, s", width: 12, format: seconds, answers: true },
-  {
-    heading: "Verdict",
-    width: 27,
-    formula: `=BIMETAL.TRIP.VERDICT(${all("H", "J", "D", "E", "K", "L", "N")})`,
-  },
-  { heading: "Why", width: 70, answers: true },
-  {
-    heading: "Heat, W",
-    width: 9,
-    format: "0.00",
-    formula: `=IF(${down("I")}="","",BIMETAL.CONTACT.WATTS(${all("H", "I")}))`,
-  },
-  {
-    heading: "Share of limit",
-    width: 16,
-    format: "0%",
-    // UL 489 sets no limit, so its breakers have no share.
-    formula: `=IF((${down("I")}="")+(LEFT(${down("E")},2)="UL"),"",BIMETAL.CONTACT.SHARE(${all("H", "I", "D")}))`,
-  },
-  { heading: "Heat at rating, W", width: 19, format: "0.00_)", answers: true },
-  { heading: "Finding", width: 16, answers: true },
-];
-
-const trialList = { columns, entries: trials, lines };
+const trialList = {
+  columns: logColumns(
+    lines,
+    breakers.map(({ tag }) => tag),
+  ),
+  entries: trials,
+  lines,
+};
 const log: Sheet = {
   name: "Log",
   cells: listCells(trialList),

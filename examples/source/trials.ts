@@ -1,3 +1,4 @@
+import type { LoggedTrial } from "../../src/hosts/pane/sheets/test-log";
 import { chances, drop, type Strip, shoot } from "./strips";
 
 // The bench of the Fernhollow Tool Library on four evenings of one June. Place, boards, breakers and numbers are invented.
@@ -109,25 +110,6 @@ export const breakers: readonly Breaker[] = [
   },
 ];
 
-/** One line of the log as it was typed in; null is an empty cell. */
-export interface Trial {
-  readonly evening: number | null;
-  readonly breaker: string;
-  readonly rating: number | null;
-  readonly characteristic: string;
-  readonly poles: number;
-  readonly state: "as found" | "exercised";
-  readonly current: number | string | null;
-  readonly drop: number | null;
-  readonly time: number | string | null;
-  readonly outcome: string | null;
-  readonly carried: number | null;
-  readonly rest: number | null;
-  readonly air: number | null;
-  readonly leads: string;
-  readonly remarks: string | null;
-}
-
 interface Planned {
   readonly tag: string;
   /** A */
@@ -140,7 +122,7 @@ interface Planned {
   readonly rest?: number;
   readonly remarks?: string;
   /** What the tester typed amiss. */
-  readonly slip?: (trial: Trial) => Partial<Trial>;
+  readonly slip?: (trial: LoggedTrial) => Partial<LoggedTrial>;
 }
 
 const hour = 3600;
@@ -151,7 +133,7 @@ const evenings: readonly {
   /** Day, as spreadsheets count them: 46182 is 2026-06-09. */
   readonly day: number;
   readonly air: number;
-  readonly state: Trial["state"];
+  readonly state: LoggedTrial["state"];
   readonly trials: readonly Planned[];
 }[] = [
   {
@@ -276,15 +258,15 @@ const evenings: readonly {
 /** Shorter than this nobody reads a voltmeter. */
 const readable = 2;
 
-const lineOf = (plan: Planned, evening: (typeof evenings)[number], chance: () => number): Trial => {
+const lineOf = (plan: Planned, evening: (typeof evenings)[number], chance: () => number): LoggedTrial => {
   const breaker = breakers.find(({ tag }) => tag === plan.tag) as Breaker;
   const { tag, rating, characteristic, poles, leads, milliohms, strip } = breaker;
   const { at: current, carried = 0, watch: watched = 7200, rest = null, remarks = null } = plan;
   const { time, outcome } = shoot(strip, { rating, current, carried, air: evening.air, watched }, chance);
   const pole = evening.state === "as found" ? milliohms.found : milliohms.exercised;
   const volts = drop(pole, current, chance);
-  const trial: Trial = {
-    evening: evening.day,
+  const trial: LoggedTrial = {
+    day: evening.day,
     ...{ breaker: tag, rating, characteristic, poles, state: evening.state, current },
     drop: time < readable ? null : volts,
     ...{ time, outcome, carried: carried || null, rest, air: evening.air, leads, remarks },
@@ -294,6 +276,6 @@ const lineOf = (plan: Planned, evening: (typeof evenings)[number], chance: () =>
 
 const chance = chances(20260609);
 
-export const trials: readonly Trial[] = evenings.flatMap((evening) =>
+export const trials: readonly LoggedTrial[] = evenings.flatMap((evening) =>
   evening.trials.map((plan) => lineOf(plan, evening, chance)),
 );
