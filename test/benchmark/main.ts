@@ -5,6 +5,7 @@ import { columns } from "./columns";
 import { type Comparison, median } from "./compare";
 import { fits } from "./fits";
 import { setup } from "./setup";
+import { workbooks } from "./workbooks";
 
 // npm run benchmark: prints one table. Ratios are medians of runs taken in turn in this one process; the spread shows the machine's noise.
 
@@ -22,7 +23,7 @@ const line = ({ what, against, ratios, goal, ms = [] }: Comparison): string =>
   ].join(" | ");
 
 process.stdout.write("what | against | ratio: median (least to most) | ours | goal\n--- | --- | --- | --- | ---\n");
-for (const part of [setup, columns, cells, boards, fits, bundles])
+for (const part of [setup, columns, cells, boards, fits, workbooks, bundles])
   for (const comparison of await part()) process.stdout.write(`${line(comparison)}\n`);
 // The engine keeps timers of its own.
 process.exit(0);
