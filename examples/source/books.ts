@@ -1,5 +1,6 @@
 import type { Book } from "../../src/hosts/engine/book";
 import { breakerStudy } from "./breaker-study";
+import { lessons } from "./lessons";
 import { motorStarts } from "./motor-starts";
 import { panelEstimate } from "./panel-estimate";
 import { testLog } from "./test-log";
@@ -10,4 +11,5 @@ export const books: Readonly<Record<string, Book>> = {
   "motor-starts.xlsx": motorStarts,
   "panel-estimate.xlsx": panelEstimate,
   "breaker-study.xlsx": breakerStudy,
+  "lessons.xlsx": lessons,
 };

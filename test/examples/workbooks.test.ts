@@ -50,7 +50,7 @@ const placeOf = (view: Calculated, headings: readonly string[]) => {
  * good to 0.1 %; the probability to hold is an integral, in steps of a different kind.
  */
 const tolerance = (file: string): number =>
-  file.startsWith("panel-estimate") || file === "breaker-study.holds.expected.csv" ? 5e-4 : 1e-6;
+  /^panel-estimate|warm-panel|breaker-study\.holds/.test(file) ? 5e-4 : 1e-6;
 
 const differs = (is: Cell, expected: string, within: number): boolean => {
   const cell = shown(is);

@@ -1,4 +1,5 @@
 import { breakerStudy } from "./breaker-study.mjs";
+import { lessons } from "./lessons.mjs";
 import { motorStarts } from "./motor-starts.mjs";
 import { panelEstimate } from "./panel-estimate.mjs";
 import { testLog } from "./test-log.mjs";
@@ -9,4 +10,5 @@ export const expectedAnswers = async () => ({
   ...(await motorStarts()),
   ...(await panelEstimate()),
   ...(await breakerStudy()),
+  ...(await lessons()),
 });

@@ -184,7 +184,7 @@ export const breakerStudy = async () => {
       "Low, s": low,
       "Median, s": median,
       "High, s": high,
-      "Any sound C, s": sound.shortest,
+      "Any sound one, s": sound.shortest,
       "to, s": Number.isFinite(sound.longest) ? sound.longest : "no limit",
     };
   });

@@ -6,7 +6,7 @@ import { rangeOf } from "./strips.mjs";
 import { cellsOf, linesOf } from "./workbook.mjs";
 
 /** The classical fourth-order step of dy/dx = slope(x, y). */
-const step = (slope, x, y, h) => {
+export const step = (slope, x, y, h) => {
   const a = slope(x, y);
   const b = slope(x + h / 2, y + (h * a) / 2);
   const c = slope(x + h / 2, y + (h * b) / 2);
@@ -38,7 +38,7 @@ const smallest = (name, { start, seconds, running }) =>
     return kind.hold * rating >= running && thermal.shortest >= seconds && kind.magnetic.lower >= 2 * start;
   });
 
-const machineAnswers = (line) => {
+export const machineAnswers = (line) => {
   const [hp, volts, phases, letter] = ["Power, hp", "Supply, V", "Phases", "Code letter"].map(
     (heading) => line[heading],
   );
@@ -63,7 +63,7 @@ const machineAnswers = (line) => {
   };
 };
 
-const startAnswers = (line, machines) => {
+export const startAnswers = (line, machines) => {
   const machine = machines.find(({ Machine }) => Machine === line.Machine);
   const { "Locked, high, A": start, "Full load, A": running, "Peak ÷ r.m.s.": factor } = machine;
   const seconds = machine["Start lasts, s"];

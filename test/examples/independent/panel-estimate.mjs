@@ -4,7 +4,7 @@ import { balanced, flat, tabled } from "./cabinet.mjs";
 import { cellsOf, linesOf } from "./workbook.mjs";
 
 /** The square-root law of a strip that trips 80 K above its calibration at 30 °C (B, C and D). */
-const rerated = (rating, air) => rating * Math.sqrt((110 - air) / 80);
+export const rerated = (rating, air) => rating * Math.sqrt((110 - air) / 80);
 
 const wayOf = (line) => ({
   way: line.Way,

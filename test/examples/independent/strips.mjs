@@ -143,6 +143,27 @@ export const rangeOf = ({ name, kind, rating, current, carried = 0, air }) => {
   };
 };
 
+/** x² − 2x + 2 − 2e^−x: the heat of a ramp of one ampere a time constant, x time constants after its start. */
+const rampHeat = (x) => (x < 0.01 ? x ** 3 / 3 - x ** 4 / 12 + x ** 5 / 60 : x ** 2 - 2 * x + 2 - 2 * Math.exp(-x));
+
+/** The multiple at which a strip trips that is heated from cold by a current which rises by `rate` of the rating a second. */
+const rampTrip = (strip, tau, rate) => {
+  const tripped = (x) => (rate * tau) ** 2 * rampHeat(x) >= pickupSquare(strip);
+  return rate * tau * halved(tripped, 1e-9, 1e9);
+};
+
+/** Between which currents a sound breaker trips while the current is turned up from nothing, A and A/s. */
+export const rampOf = ({ name, kind, rating, rate }) => {
+  const strips = stripsFor(name, kind, kind.hold);
+  const perRating = rate / rating;
+  const thermal = {
+    lowest: rating * extreme(strips, ({ strip, from }) => rampTrip(strip, from, perRating), 1),
+    highest: rating * extreme(strips, ({ strip, to }) => rampTrip(strip, to, perRating), -1),
+  };
+  const { lower, upper } = kind.magnetic;
+  return { lowest: Math.min(thermal.lowest, lower), highest: Math.min(thermal.highest, upper) };
+};
+
 const edges = ({ kind, rating, current, holdEdge, factor, start, asked, thermal }) => {
   let { shortest, longest } = thermal;
   const { magnetic, floor, holdSeconds } = kind;

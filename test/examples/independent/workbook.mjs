@@ -27,6 +27,13 @@ export const cellsOf = async (file, sheetName, addresses) => {
   return addresses.map((address) => typed(sheet.getCell(address)));
 };
 
+/** What is typed beside labels in the first column, the first of each from the top. */
+export const besideLabels = async (file, sheetName, labels) => {
+  const sheet = await sheetOf(file, sheetName);
+  const rows = Array.from({ length: sheet.rowCount }, (_, i) => sheet.getRow(i + 1));
+  return labels.map((label) => typed(rows.find((row) => typed(row.getCell(1)) === label).getCell(2)));
+};
+
 /**
  * The lines of a list: what is typed under each heading, by heading. The list starts under the row whose first cell is
  * `firstHeading` and ends before the first line whose first cell is empty.

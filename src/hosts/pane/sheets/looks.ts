@@ -1,4 +1,5 @@
 import type { Cell } from "../../../definition/cells";
+import { tied } from "../explain/tied";
 import type { Look, ReadyCell } from "./ready-sheet";
 
 // How our sheets look: what a person types stands on white under a green heading, what a formula answers on sand.
@@ -28,7 +29,7 @@ export const linesDown = (row: number, column: number, lines: readonly string[],
 /** A paragraph as lines of a length: rows that wrap are as high as they should be in few programs. */
 export const broken = (text: string, length: number): string[] => {
   const lines = [""];
-  for (const word of text.split(" ")) {
+  for (const word of tied(text).split(" ")) {
     const line = lines.pop() ?? "";
     if (line.length + word.length >= length) lines.push(line, word);
     else lines.push(line === "" ? word : `${line} ${word}`);

@@ -32,7 +32,7 @@ export const studyChart = ({ top, bottom, left, rating, characteristic }: Place)
     ["Longest, s", null],
     ["Drawn shortest", within(down("AB"))],
     ["Drawn longest", within(down("AC"))],
-    ["This breaker", `=IF(ISNUMBER(${own}),${own},NA())`],
+    ["This breaker", `=IF(ISNUMBER(${down("Z")})*ISNUMBER(G${top}),IF(ISNUMBER(${own}),${own},NA()),NA())`],
     ["Tripped", trialsThat("tripped")],
     ["Held", trialsThat("held")],
   ];

@@ -48,8 +48,8 @@ export const nextColumns = (
   { heading: "Median, s", width: 13, format: seconds, answers: true },
   { heading: "High, s", width: 12, format: seconds, answers: true },
   {
-    heading: "Any sound C, s",
-    width: 15,
+    heading: "Any sound one, s",
+    width: 17,
     format: seconds,
     formula: `=BIMETAL.TRIP.RANGE(${currents},${rating},${characteristic},,${air})`,
   },
