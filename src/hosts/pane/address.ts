@@ -6,6 +6,12 @@ export const sheetOf = (address: string): string => address.slice(0, Math.max(0,
 /** The cell of "Log!F2": "F2". */
 export const cellOf = (address: string): string => address.slice(address.lastIndexOf("!") + 1);
 
+/** "'Bench log'!F2" in words: "F2, sheet Bench log". */
+export const sayAddress = (address: string): string => {
+  const sheet = sheetOf(address).replace(/^'|'$/g, "").replaceAll("''", "'");
+  return sheet === "" ? address : `${cellOf(address)}, sheet ${sheet}`;
+};
+
 /** The cell of a reference's nth row (or column, where it lies across): "B5" of "B2:B20", 3. The reference itself when it has none. */
 export const nthCell = (reference: string, n: number): string => {
   const parsed = parseA1Ref(reference);

@@ -1,34 +1,40 @@
 import { useState } from "preact/hooks";
 import type { AnyDefinition } from "../../definition/define";
-import { cellOf } from "./address";
+import { CellHeading } from "./cell-heading";
 import { ExplainView } from "./explain/explain-view";
-import type { Story } from "./explain/story";
 import { useStory } from "./explain/use-story";
 import { FunctionsView } from "./functions/functions-view";
 import type { Port } from "./port";
+import { printPage } from "./print";
 import { type View, ViewTabs } from "./views";
 
 /** The pane beside the sheet. It keeps nothing and asks no one but its host. */
-export const Pane = ({ port, catalogue }: { port: Port; catalogue: readonly AnyDefinition[] }) => {
+export const Pane = ({ port, catalogue, view, onView }: Props) => {
   const story = useStory(port, catalogue);
-  const [view, setView] = useState<View>("Explain");
-  const [failure, setFailure] = useState("");
-  const go = (address: string) =>
-    port.goTo(address).then(
-      () => setFailure(""),
-      (reason: unknown) => setFailure(reason instanceof Error ? reason.message : String(reason)),
-    );
+  const [said, setSaid] = useState("");
+  const attempt = (work: () => void | Promise<void>, done = "") =>
+    Promise.resolve()
+      .then(work)
+      .then(
+        () => setSaid(done),
+        (reason: unknown) => setSaid(reason instanceof Error ? reason.message : String(reason)),
+      );
+  const go = (address: string) => attempt(() => port.goTo(address));
   const selection = story.tells === "nothing selected" ? undefined : story.selection;
   return (
     <div class="pane">
-      <ViewTabs view={view} onView={setView} />
-      <p class="pane-failure" role="status">
-        {failure}
+      <ViewTabs view={view} onView={onView} />
+      <p class="pane-said" role="status">
+        {said}
       </p>
       <div id="pane-panel" role="tabpanel" aria-labelledby={`pane-tab-${view}`}>
         {view === "Explain" ? (
           <>
-            <CellHeading story={story} />
+            <CellHeading
+              story={story}
+              onPrint={() => attempt(printPage)}
+              onRecalculate={() => attempt(() => port.recalculate(), "Everything was calculated anew.")}
+            />
             <ExplainView key={selection?.address} story={story} onGo={go} />
           </>
         ) : (
@@ -39,13 +45,9 @@ export const Pane = ({ port, catalogue }: { port: Port; catalogue: readonly AnyD
   );
 };
 
-const CellHeading = ({ story }: { story: Story }) => {
-  if (story.tells === "nothing selected") return <h1 class="pane-title">No cell selected</h1>;
-  const { address, formula } = story.selection;
-  return (
-    <header class="pane-header">
-      <h1 class="pane-title">Cell {cellOf(address)}</h1>
-      {formula && <code class="pane-formula">{formula}</code>}
-    </header>
-  );
-};
+interface Props {
+  readonly port: Port;
+  readonly catalogue: readonly AnyDefinition[];
+  readonly view: View;
+  readonly onView: (view: View) => void;
+}

@@ -9,7 +9,7 @@ export const AnswerPart = ({ explained: { answer, results }, answerRow, column }
     {results.length > 0 && (
       <dl class="pane-results">
         {results.map(({ name, meaning, shown }, i) => (
-          <div key={name} class={i === column && results.length > 1 ? "pane-result pane-result-here" : "pane-result"}>
+          <div key={name} class={classOf(shown, i === column && results.length > 1)}>
             <dt class="pane-result-name">
               {name}
               {i === column && results.length > 1 && <span class="pane-here"> (this cell)</span>}
@@ -24,6 +24,11 @@ export const AnswerPart = ({ explained: { answer, results }, answerRow, column }
     )}
   </section>
 );
+
+const classOf = (shown: string, isHere: boolean): string => {
+  const kind = shown.length > 120 ? " pane-result-passage" : shown.length > 28 ? " pane-result-sentence" : "";
+  return `pane-result${kind}${isHere ? " pane-result-here" : ""}`;
+};
 
 interface Props {
   readonly explained: Explained;

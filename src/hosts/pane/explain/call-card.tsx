@@ -1,9 +1,11 @@
-import { Fragment } from "preact";
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
+import type { Cell } from "../../../definition/cells";
 import type { Explained } from "../../../definition/explained";
+import { Broken } from "../broken";
 import { Picture } from "../picture/picture";
 import { AnswerPart } from "./answer-part";
 import { CautionsPart } from "./cautions-part";
+import { OutdatedError } from "./cell-error";
 import { prefix } from "./formula";
 import { InputsPart } from "./inputs-part";
 import { RefusalPart } from "./refusal-part";
@@ -14,18 +16,21 @@ import { StepsPart } from "./steps-part";
 import { told } from "./told";
 
 /** One call of one of our functions, told from its name to its sources. */
-export const CallCard = ({ call, onGo }: { call: ResolvedCall; onGo: (address: string) => void }) => {
+export const CallCard = ({ call, value, onGo }: Props) => {
   const [row, setRow] = useState(call.row);
-  const explained = orDefect(() => told(call, row));
+  const explained = useMemo(() => orDefect(() => told(call, row)), [call, row]);
   if (typeof explained === "string") return <p class="pane-part pane-refusal">{explained}</p>;
+  // A column is known where the cell shows one of the call's own results.
+  const isCellsOwn = row === call.row && call.column !== undefined;
   return (
     <article class="pane-card">
       <h2 class="pane-name">
         <span class="pane-prefix">{prefix}</span>
-        <BrokenAtDots name={explained.name} />
+        <Broken text={explained.name} after={/(?<=\.)/} />
       </h2>
       <p class="pane-summary-line">{explained.summary}</p>
       <RowStepper explained={explained} onRow={setRow} />
+      {isCellsOwn && explained.results.length > 0 && <OutdatedError value={value} />}
       {explained.refusal ? (
         <RefusalPart call={call} refusal={explained.refusal} />
       ) : (
@@ -45,6 +50,13 @@ export const CallCard = ({ call, onGo }: { call: ResolvedCall; onGo: (address: s
   );
 };
 
+interface Props {
+  readonly call: ResolvedCall;
+  /** What the selected cell shows. */
+  readonly value: Cell;
+  readonly onGo: (address: string) => void;
+}
+
 /** What is thrown here is no refusal but our own fault, and looks like one. */
 const orDefect = (tell: () => Explained): Explained | string => {
   try {
@@ -53,18 +65,6 @@ const orDefect = (tell: () => Explained): Explained | string => {
     return `This function has a defect, please report it: ${thrown instanceof Error ? thrown.message : String(thrown)}`;
   }
 };
-
-/** A long name may go on to the next line after a dot. */
-const BrokenAtDots = ({ name }: { name: string }) => (
-  <>
-    {name.split(/(?<=\.)/).map((part) => (
-      <Fragment key={part}>
-        {part}
-        <wbr />
-      </Fragment>
-    ))}
-  </>
-);
 
 const PlotPart = ({ explained: { plot, name, row } }: { explained: Explained }) =>
   plot ? <Picture key={`${name} ${row} ${plot.sentence}`} plot={plot} /> : null;

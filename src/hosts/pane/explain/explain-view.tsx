@@ -16,7 +16,7 @@ export const ExplainView = ({ story, onGo }: { story: Story; onGo: (address: str
     <>
       <CellError value={selection.value} />
       {calls.length > 1 && <CallChooser calls={calls} chosen={at} onChoose={choose} />}
-      {call && <CallCard key={`${at} ${call.row}`} call={call} onGo={onGo} />}
+      {call && <CallCard key={`${at} ${call.row}`} call={call} value={selection.value} onGo={onGo} />}
     </>
   );
 };
