@@ -1,13 +1,10 @@
 import { NoAnswer } from "../metrology/no-answer";
 import { say } from "../metrology/say";
 import type { TripPoint } from "../trip/characteristic";
-import { fieldLimit } from "../trip/neta";
+import { fieldLimit, fieldMultiple } from "../trip/neta";
 import { bandAt, eachPole, type PlanStep, type Subject } from "./plan-step";
 import { allInSeries, handsOff, lateThen, setOnLink, staysWithIt } from "./plan-words";
 import { fromCold, sayLong } from "./rest";
-
-/** Field tests are made at this multiple of the rating (NEMA AB 4, ANSI/NETA table 100.7). */
-const fieldMultiple = 3;
 
 /** The thermal tests of UL 489 and of the field: from the highest current down, each from cold. */
 export const fieldSteps = (subject: Subject): readonly PlanStep[] => {

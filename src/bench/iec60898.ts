@@ -1,9 +1,10 @@
-import type { TestWireTable } from "./test-wire";
+import { testWireTable } from "./test-wire-table";
 
 // IEC 60898-1, 9.2: the copper conductors, one at each terminal, with which trip and temperature-rise tests are made.
 
-export const testWire: TestWireTable = {
-  rows: [
+export const testWire = testWireTable(
+  { document: "IEC 60898-1", place: "Table 10 (9.2), test conductors", standing: "from memory" },
+  [
     { upTo: 6, size: "1 mm²", metres: 1 },
     { upTo: 13, size: "1.5 mm²", metres: 1 },
     { upTo: 20, size: "2.5 mm²", metres: 1 },
@@ -15,5 +16,4 @@ export const testWire: TestWireTable = {
     { upTo: 100, size: "35 mm²", metres: 2 },
     { upTo: 125, size: "50 mm²", metres: 2 },
   ],
-  source: { document: "IEC 60898-1", place: "Table 10 (9.2), test conductors", standing: "from memory" },
-};
+);

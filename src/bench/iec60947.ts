@@ -1,12 +1,13 @@
-import type { TestWireTable } from "./test-wire";
+import { testWireTable } from "./test-wire-table";
 
 // IEC 60947-1, tables 9, 10 and 11: copper test conductors by test current, for the breakers of IEC 60947-2.
 
 /** At least 1 m up to 35 mm², 2 m above. */
 const [short, long] = [1, 2];
 
-export const testWire: TestWireTable = {
-  rows: [
+export const testWire = testWireTable(
+  { document: "IEC 60947-1", place: "Tables 9, 10, 11, test conductors", standing: "from memory" },
+  [
     { upTo: 8, size: "1 mm²", metres: short },
     { upTo: 12, size: "1.5 mm²", metres: short },
     { upTo: 20, size: "2.5 mm²", metres: short },
@@ -32,5 +33,4 @@ export const testWire: TestWireTable = {
     { upTo: 2000, size: "3 bars of 100 × 5 mm", metres: long },
     { upTo: 2500, size: "4 bars of 100 × 5 mm", metres: long },
   ],
-  source: { document: "IEC 60947-1", place: "Tables 9, 10, 11, test conductors", standing: "from memory" },
-};
+);

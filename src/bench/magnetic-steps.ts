@@ -1,11 +1,9 @@
 import { say, sayNumber } from "../metrology/say";
 import type { Characteristic, HoldPoint, MagneticBand } from "../trip/characteristic";
+import { fieldBand, pulse, runUpSeconds } from "./field-values";
 import { bandAt, eachPole, type PlanStep, type Subject } from "./plan-step";
 import { handsOff, setOnLink } from "./plan-words";
 import { fromCold } from "./rest";
-
-/** A current run up by hand until the magnet trips may take this long, s (NEMA AB 4, 5.6.4.1: 2 to 5 s). */
-const runUpSeconds = 5;
 
 const oneShot = "Not tripped by then: late. Do not shoot again and again: find out why.";
 const noRunUp = "Never by running the current up: that can destroy the breaker.";
@@ -71,7 +69,7 @@ const runUp = ({ rest }: Subject, { lower, upper }: MagneticBand, pole: string):
   step: `magnetic trip, last${pole}`,
   current: "not known",
   band: "not known",
-  stopAt: runUpSeconds,
+  stopAt: runUpSeconds.most,
   rest,
-  caution: `${fromCold(rest)} ${settingWanted} It trips at ${lower} to ${upper} × of it (from memory), in the field 0.7 to 1.4 × (ANSI/NETA table 100.8); one that is not adjustable, within its maker's band. Pulses of 5 to 10 cycles, from 70 % of the expected current up, cooling between them. A run-up can destroy the breaker: 2 to 5 s at most, one pole. ${handsOff}`,
+  caution: `${fromCold(rest)} ${settingWanted} It trips at ${lower} to ${upper} × of it (from memory), in the field ${fieldBand.lower} to ${fieldBand.upper} × (ANSI/NETA table 100.8); one that is not adjustable, within its maker's band. Pulses of ${pulse.least} to ${pulse.most} cycles, from ${100 * pulse.firstShare} % of the expected current up, cooling between them. A run-up can destroy the breaker: ${runUpSeconds.least} to ${runUpSeconds.most} s at most, one pole. ${handsOff}`,
 });

@@ -1,13 +1,14 @@
 import { investigateSource } from "../contact/neta";
 import type { Source } from "../metrology/source";
 import { table1007 } from "../trip/neta";
+import { nemaAb4, table1008 } from "./field-values";
 
 /** What the order of a plan and its cautions rest on, beside the document of the characteristic. */
 export const planSources: readonly Source[] = [
-  { document: "NEMA AB 4", place: "5.3 to 5.7, 6.5 (field tests, run-up, pulses, as found)", standing: "corroborated" },
+  nemaAb4,
   { document: "TM 5-683", place: "5-5 (look, operate, insulation)", standing: "corroborated" },
   table1007,
-  { document: "ANSI/NETA ATS/MTS", place: "Table 100.8, instantaneous trip in the field", standing: "corroborated" },
+  table1008,
   investigateSource,
   {
     document: "NRC Information Notice 93-64",

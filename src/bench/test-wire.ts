@@ -1,25 +1,9 @@
 import { NoAnswer } from "../metrology/no-answer";
 import { sayNumber } from "../metrology/say";
-import type { Source } from "../metrology/source";
 import * as iec60898 from "./iec60898";
 import * as iec60947 from "./iec60947";
+import type { TestWire, TestWireTable } from "./test-wire-table";
 import * as ul489 from "./ul489";
-
-/** The copper conductor that a document wants at each terminal of a breaker under test. */
-export interface TestWire {
-  /** The largest rating of the row, A. */
-  readonly upTo: number;
-  readonly size: string;
-  /** m, at least, at each terminal. */
-  readonly metres: number;
-  /** Where the row stands otherwise than its table. */
-  readonly standing?: Source["standing"];
-}
-
-export interface TestWireTable {
-  readonly rows: readonly TestWire[];
-  readonly source: Source;
-}
 
 /** The tables of test conductors by the name a sheet asks for. */
 export const testWireTables = {

@@ -1,10 +1,14 @@
 import type { Source } from "../metrology/source";
-import type { TestWireTable } from "./test-wire";
+import { testWireTable } from "./test-wire-table";
 
 // UL 489 and NEMA AB 4: copper of the size that the NEC's table of ampacities gives for the rating, not less than 4 ft (1.2 m)
 // at each terminal. From 800 A up the rows follow from ampacities alone and are suggestions.
 
 const metres = 1.2;
+
+/** From this rating up the rows are suggestions. */
+export const suggestedFrom = 800;
+const suggestions = `; from ${suggestedFrom} A up suggestions by ampacity`;
 
 const source: Source = {
   document: "UL 489",
@@ -48,17 +52,16 @@ const rows: readonly {
   { rating: 2500, at75: "8 × 400 kcmil or busbars" },
 ];
 
-/** From this rating up the rows are suggestions. */
-export const suggestedFrom = 800;
-
 /** For terminals not marked otherwise: the 60 °C column as far as it goes. */
-export const testWire: TestWireTable = {
+export const testWire = testWireTable(
   source,
-  rows: rows.map(({ rating, at60, at75, standing }) => ({ upTo: rating, size: at60 ?? at75, metres, standing })),
-};
+  rows.map(({ rating, at60, at75, standing }) => ({ upTo: rating, size: at60 ?? at75, metres, standing })),
+  suggestions,
+);
 
 /** For terminals marked 75 °C. */
-export const testWire75: TestWireTable = {
+export const testWire75 = testWireTable(
   source,
-  rows: rows.map(({ rating, at75, standing }) => ({ upTo: rating, size: at75, metres, standing })),
-};
+  rows.map(({ rating, at75, standing }) => ({ upTo: rating, size: at75, metres, standing })),
+  ` for terminals marked 75 °C${suggestions}`,
+);

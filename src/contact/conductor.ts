@@ -1,5 +1,7 @@
 import { NoAnswer } from "../metrology/no-answer";
 import type { Source } from "../metrology/source";
+import { awgDiameterMillimetres } from "./astm-b258";
+import { copperZero } from "./copper";
 import { iec60228, squareMillimetreOhmsPerKilometre } from "./iec60228";
 import { awgOhmsPerKilometre, kcmilOhmsPerKilometre, necTable8 } from "./nec-table8";
 
@@ -13,15 +15,9 @@ export interface Conductor {
   readonly source: Source;
 }
 
-/** Copper's resistance would reach zero this far below 0 °C if its straight line went on, °C (IEC 60949). */
-const copperZero = 234.5;
-
 /** Direct-current resistance at a conductor temperature in °C, Ω/m. Alternating current adds less than 1 % below 120 mm². */
 export const ohmsPerMetre = ({ printed }: Conductor, temperature: number): number =>
   (printed.ohmsPerMetre * (copperZero + temperature)) / (copperZero + printed.temperature);
-
-/** Diameter of an AWG size in mm (ASTM B258): 36 AWG is 0.127 mm, and 39 even steps up to 4/0 make it 92 times as thick. */
-const awgDiameterMillimetres = (gauge: number): number => 0.127 * 92 ** ((36 - gauge) / 39);
 
 const discArea = (diameter: number): number => (Math.PI / 4) * diameter * diameter;
 

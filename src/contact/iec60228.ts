@@ -1,12 +1,5 @@
 import type { Source } from "../metrology/source";
 
-export const iec60228: Source = {
-  document: "IEC 60228",
-  edition: "2004",
-  place: "Table 2, class 2, plain copper, largest resistance at 20 °C",
-  standing: "corroborated",
-};
-
 /** Nominal size in mm² and the largest resistance, Ω/km at 20 °C. Fine-stranded leads (class 5) may have up to 10 % more. */
 export const squareMillimetreOhmsPerKilometre: readonly (readonly [size: string, ohms: number])[] = [
   ["0.5", 36.0],
@@ -28,3 +21,21 @@ export const squareMillimetreOhmsPerKilometre: readonly (readonly [size: string,
   ["185", 0.0991],
   ["240", 0.0754],
 ];
+
+export const iec60228: Source = {
+  document: "IEC 60228",
+  edition: "2004",
+  place: "Table 2, class 2, plain copper, largest resistance at 20 °C",
+  standing: "corroborated",
+  tables: [
+    {
+      title: "Largest resistance at 20 °C",
+      columns: [
+        ["size", "mm²"],
+        ["resistance", "Ω/km"],
+      ],
+      rows: squareMillimetreOhmsPerKilometre,
+      guard: "test/contact/conductor.test.ts",
+    },
+  ],
+};

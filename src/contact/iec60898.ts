@@ -1,13 +1,11 @@
 import { NoAnswer } from "../metrology/no-answer";
 import type { Source } from "../metrology/source";
-import type { TerminalRise } from "./terminal-rise";
+import { terminalRiseLimit } from "./terminal-rise";
 
 // IEC 60898-1, circuit-breakers for overcurrent protection for household and similar installations:
 // what it says of heat in the poles and at the terminals.
 
 const document = "IEC 60898-1";
-
-export const powerLossSource: Source = { document, place: "Table 15 (9.8.5)", standing: "from memory" };
 
 /** Largest power loss of one pole at the rated current, warm and settled. */
 const powerLoss = [
@@ -22,6 +20,23 @@ const powerLoss = [
   { upTo: 125, watts: 20 },
 ] as const;
 
+export const powerLossSource: Source = {
+  document,
+  place: "Table 15 (9.8.5)",
+  standing: "from memory",
+  tables: [
+    {
+      title: "Largest power loss of one pole at the rating",
+      columns: [
+        ["rating up to", "A"],
+        ["loss", "W"],
+      ],
+      rows: powerLoss.map(({ upTo, watts }) => [upTo, watts]),
+      guard: "test/contact/iec60898.published.test.ts",
+    },
+  ],
+};
+
 /** W per pole that IEC 60898-1 allows at `rating` A. Throws NoAnswer above 125 A, where the document ends. */
 export const powerLossLimit = (rating: number): number => {
   const row = powerLoss.find(({ upTo }) => rating <= upTo);
@@ -30,7 +45,8 @@ export const powerLossLimit = (rating: number): number => {
 };
 
 /** K above the room that a terminal may reach at the rated current, settled. */
-export const terminalRise = {
-  limit: 60,
-  source: { document, place: "Table 6, terminals for external connections", standing: "corroborated" },
-} as const satisfies TerminalRise;
+export const terminalRise = terminalRiseLimit(60, {
+  document,
+  place: "Table 6, terminals for external connections",
+  standing: "corroborated",
+});

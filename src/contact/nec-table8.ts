@@ -1,13 +1,7 @@
 import type { Source } from "../metrology/source";
 
-// Stranded uncoated copper at 75 °C, direct current. Stranding adds 2 % to the solid wire; each row lies within 0.6 % of
+// NFPA 70 (National Electrical Code). Stranded uncoated copper at 75 °C, direct current. Stranding adds 2 % to the solid wire; each row lies within 0.6 % of
 // 1.02 × the resistivity of annealed copper (IEC 60028) ÷ the area, which a test computes.
-
-export const necTable8: Source = {
-  document: "NEC, Chapter 9",
-  place: "Table 8, stranded uncoated copper at 75 °C",
-  standing: "from memory",
-};
 
 /** Size (AWG number; "1/0" to "4/0" are 0 to −3) and resistance, Ω/km at 75 °C. */
 export const awgOhmsPerKilometre: readonly (readonly [size: string, ohms: number])[] = [
@@ -39,3 +33,31 @@ export const kcmilOhmsPerKilometre: readonly (readonly [size: string, ohms: numb
   ["750", 0.0563],
   ["1000", 0.0423],
 ];
+
+const guard = "test/contact/conductor.test.ts";
+
+export const necTable8: Source = {
+  document: "NFPA 70",
+  place: "Chapter 9, Table 8, stranded uncoated copper at 75 °C",
+  standing: "from memory",
+  tables: [
+    {
+      title: "Resistance at 75 °C, AWG sizes",
+      columns: [
+        ["size", "AWG"],
+        ["resistance", "Ω/km"],
+      ],
+      rows: awgOhmsPerKilometre,
+      guard,
+    },
+    {
+      title: "Resistance at 75 °C, kcmil sizes",
+      columns: [
+        ["size", "kcmil"],
+        ["resistance", "Ω/km"],
+      ],
+      rows: kcmilOhmsPerKilometre,
+      guard,
+    },
+  ],
+};

@@ -1,17 +1,30 @@
 import type { Source } from "../metrology/source";
 import { type Cabinet, type Face, facesOf } from "./cabinet";
 
+const factors = {
+  roof: { bare: 1.4, covered: 0.7 },
+  side: { bare: 0.9, covered: 0.5 },
+  floor: { bare: 0, covered: 0 },
+} as const;
+
 export const surfaceFactors: Source = {
   document: "IEC TR 60890",
-  place: "surface factors b: roof 1.4 (covered 0.7), sides 0.9 (covered 0.5), floor 0",
+  place: "surface factors b",
   standing: "corroborated",
+  tables: [
+    {
+      title: "Surface factors",
+      columns: [["face"], ["bare"], ["covered"]],
+      rows: Object.entries(factors).map(([face, { bare, covered }]) => [face, bare, covered]),
+      guard: "test/enclosure/iec60890.test.ts",
+    },
+  ],
 };
 
 /** How well a face passes heat, against a bare area: the roof best, the floor not at all. */
 export const surfaceFactor = ({ name, covered }: Face): number => {
-  if (name === "floor") return 0;
-  if (name === "roof") return covered ? 0.7 : 1.4;
-  return covered ? 0.5 : 0.9;
+  const factor = factors[name === "floor" || name === "roof" ? name : "side"];
+  return covered ? factor.covered : factor.bare;
 };
 
 /** The effective cooling area, m²: every face weighted by how well it passes heat. */

@@ -4,17 +4,43 @@ import { type Air, airAt } from "./air";
 /** How a plate lies to the air: upright, or level with its hot side up (or cold side down), or hot side down. */
 export type Facing = "vertical" | "hot up" | "hot down";
 
+/** Nu = (still + driven·Ra^(1/6) ÷ (1 + (prandtl ÷ Pr)^(9/16))^(8/27))² */
+export const uprightPlate = { still: 0.825, driven: 0.387, prandtl: 0.492 } as const;
+/** Factors of Ra^¼ and Ra^⅓. */
+export const levelPlate = { hotUp: { quarter: 0.54, third: 0.15 }, hotDown: 0.27 } as const;
+
+const guard = "test/enclosure/convection.test.ts";
+
 export const convectionSources: readonly Source[] = [
   {
     document: "Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975) 1323",
     place: "vertical plate, all Rayleigh numbers",
     standing: "handbook",
+    tables: [
+      {
+        title: "Upright plate: Nu = (a + b·Ra^(1/6) ÷ (1 + (c ÷ Pr)^(9/16))^(8/27))²",
+        columns: [["a"], ["b"], ["c"]],
+        rows: [[uprightPlate.still, uprightPlate.driven, uprightPlate.prandtl]],
+        guard,
+      },
+    ],
   },
   {
     document: "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer",
-    place:
-      "chapter 9, level plates: 0.54·Ra^¼ and 0.15·Ra^⅓ hot side up, 0.27·Ra^¼ hot side down, length = area ÷ perimeter",
+    place: "chapter 9, level plates, length = area ÷ perimeter",
     standing: "handbook",
+    tables: [
+      {
+        title: "Level plate: Nusselt numbers",
+        columns: [["hot side"], ["factor"], ["of"]],
+        rows: [
+          ["up", levelPlate.hotUp.quarter, "Ra^(1/4)"],
+          ["up", levelPlate.hotUp.third, "Ra^(1/3)"],
+          ["down", levelPlate.hotDown, "Ra^(1/4)"],
+        ],
+        guard,
+      },
+    ],
   },
 ];
 
@@ -31,9 +57,11 @@ export const rayleigh = (air: Air, { difference, length }: { difference: number;
  * step of 6 % and some heats without an answer. Below Ra = 1e4 (small boxes, small rises) the quarter-power law goes on.
  */
 export const nusselt = (facing: Facing, ra: number, prandtl: number): number => {
-  if (facing === "hot down") return 0.27 * Math.sqrt(Math.sqrt(ra));
-  if (facing === "hot up") return Math.max(0.54 * Math.sqrt(Math.sqrt(ra)), 0.15 * Math.cbrt(ra));
-  const rootNusselt = 0.825 + (0.387 * Math.sqrt(Math.cbrt(ra))) / (1 + (0.492 / prandtl) ** (9 / 16)) ** (8 / 27);
+  if (facing === "hot down") return levelPlate.hotDown * Math.sqrt(Math.sqrt(ra));
+  if (facing === "hot up")
+    return Math.max(levelPlate.hotUp.quarter * Math.sqrt(Math.sqrt(ra)), levelPlate.hotUp.third * Math.cbrt(ra));
+  const { still, driven, prandtl: c } = uprightPlate;
+  const rootNusselt = still + (driven * Math.sqrt(Math.cbrt(ra))) / (1 + (c / prandtl) ** (9 / 16)) ** (8 / 27);
   return rootNusselt * rootNusselt;
 };
 

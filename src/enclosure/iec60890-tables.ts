@@ -1,11 +1,6 @@
-import type { Source } from "../metrology/source";
+import type { Mounting } from "./cabinet";
 
-/** The numbers below are recalled; every answer made with them says "check against the standard". */
-export const iec60890: Source = {
-  document: "IEC TR 60890",
-  place: "closed enclosures: k, c, d and the exponent 0.804 (check against the standard)",
-  standing: "from memory",
-};
+// IEC TR 60890, closed enclosures. The numbers below are recalled; every answer made with them says "check against the standard".
 
 /** Rise at mid-height: k·d·P to this power. */
 export const exponent = 0.804;
@@ -117,3 +112,14 @@ export const largeTopFactors: readonly (readonly [
   [12, 1.59, 1.58, 1.56, 1.535, 1.5],
   [12.5, 1.6, 1.585, 1.57, 1.54, 1.51],
 ];
+
+/** The curve of a large enclosure by how it stands. */
+export const topCurves: Record<Mounting, 1 | 2 | 3 | 4 | 5> = {
+  free: 1,
+  "end of row": 2,
+  wall: 3,
+  "middle of row": 3,
+  "end of row, wall": 4,
+  "middle of row, wall": 5,
+  "middle of row, wall, covered top": 5,
+};

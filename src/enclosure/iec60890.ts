@@ -1,7 +1,7 @@
 import { NoAnswer } from "../metrology/no-answer";
 import { sayNumber } from "../metrology/say";
 import { effectiveArea } from "./area";
-import type { Cabinet, Mounting } from "./cabinet";
+import type { Cabinet } from "./cabinet";
 import {
   exponent,
   largeConstants,
@@ -10,6 +10,7 @@ import {
   smallConstants,
   smallTopFactors,
   smallUpTo,
+  topCurves,
 } from "./iec60890-tables";
 
 /** What the tables give for one enclosure. */
@@ -22,16 +23,6 @@ export interface Constants {
   /** Where c is read: height ÷ width of a small enclosure, height^1.35 ÷ base area of a large one. */
   readonly slenderness: number;
 }
-
-const curves: Record<Mounting, 1 | 2 | 3 | 4 | 5> = {
-  free: 1,
-  "end of row": 2,
-  wall: 3,
-  "middle of row": 3,
-  "end of row, wall": 4,
-  "middle of row, wall": 5,
-  "middle of row, wall, covered top": 5,
-};
 
 /** Reads a table between its rows, straight or as a power; undefined beyond its ends. */
 const between = (
@@ -67,7 +58,7 @@ export const constantsOf = (cabinet: Cabinet, partitions: number): Constants => 
   const slenderness = small ? cabinet.height / cabinet.width : cabinet.height ** 1.35 / (cabinet.width * cabinet.depth);
   const c = small
     ? between(smallTopFactors, slenderness)
-    : between(largeTopFactors, slenderness, { column: curves[cabinet.mounting] });
+    : between(largeTopFactors, slenderness, { column: topCurves[cabinet.mounting] });
   return { area, k, d: partitionFactors[partitions] as number, c, slenderness };
 };
 

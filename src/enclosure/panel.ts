@@ -1,7 +1,9 @@
 import { NoAnswer } from "../metrology/no-answer";
 import { root } from "../metrology/root";
 import { say } from "../metrology/say";
+import { loneValues, type Source } from "../metrology/source";
 import type { Characteristic } from "../trip/characteristic";
+import { continuousFactor } from "../trip/nfpa70";
 import { constantsOf } from "./iec60890";
 import { fallsBelowLoad, reratedIn, tripTemperature } from "./rerating";
 import { type Cooling, wattsAt } from "./rise";
@@ -16,18 +18,32 @@ export const lossLaws = ["constant", "copper"] as const;
 
 export type LossLaw = (typeof lossLaws)[number];
 
-/** Copper's resistance grows by this share of its value at 20 °C for every kelvin (IEC 60028). */
-const copperPerKelvin = 0.00393;
-
 /** °C of the air in which the losses are taken to have been measured. */
 export const lossReference = 20;
+
+/** Copper's resistance grows by this share of its value at that temperature for every kelvin. */
+export const copperPerKelvin = 0.00393;
+
+export const copperSource: Source = {
+  document: "IEC 60028",
+  place: "annealed copper",
+  standing: "corroborated",
+  tables: [
+    {
+      title: "Temperature coefficient of copper",
+      columns: loneValues,
+      rows: [[`growth of the resistance from ${lossReference} °C`, copperPerKelvin, "per K"]],
+      guard: "test/enclosure/panel.test.ts",
+    },
+  ],
+};
 
 /** Loss in air at this temperature ÷ loss as given. */
 export const lossGrowth = (law: LossLaw, inside: number): number =>
   law === "copper" ? 1 + copperPerKelvin * (inside - lossReference) : 1;
 
 /** The part of its rating that a breaker not listed for 100 % may carry for three hours and longer. */
-export const continuousShare = 0.8;
+export const continuousShare = 1 / continuousFactor;
 
 export interface Panel {
   readonly ways: readonly PanelWay[];

@@ -1,14 +1,25 @@
-import type { Source } from "../metrology/source";
+import { loneValues, type Source } from "../metrology/source";
 import { zeroCelsius } from "./air";
+
+/** W/(m²·K⁴), exact since the SI of 2019 (CODATA 2018), rounded. */
+const stefanBoltzmann = 5.670374419e-8;
 
 export const radiationSource: Source = {
   document: "Stefan–Boltzmann law, grey surfaces",
   place: "σ of CODATA 2018; contents and wall as two facing surfaces, 1/(1/ε + 1/ε − 1)",
   standing: "handbook",
+  tables: [
+    {
+      title: "Radiation",
+      columns: loneValues,
+      rows: [
+        ["σ", stefanBoltzmann, "W/(m²·K⁴)"],
+        ["0 °C", zeroCelsius, "K"],
+      ],
+      guard: "test/enclosure/convection.test.ts",
+    },
+  ],
 };
-
-/** W/(m²·K⁴), exact since the SI of 2019 (CODATA 2018), rounded. */
-const stefanBoltzmann = 5.670374419e-8;
 
 /** Net heat by radiation from one grey surface to surroundings that give nothing back, W/m²; temperatures in °C. */
 export const radiantFlux = (emissivity: number, { from, to }: { from: number; to: number }): number => {

@@ -1,6 +1,6 @@
 import { NoAnswer } from "../metrology/no-answer";
 import { sayNumber } from "../metrology/say";
-import type { Source } from "../metrology/source";
+import { loneValues, type Source } from "../metrology/source";
 import { hottestAir } from "./air";
 import { effectiveArea } from "./area";
 import { balanceRise, balanceWatts } from "./balance";
@@ -34,9 +34,17 @@ export interface Rise {
 export const flatCoefficient = 5.5;
 
 export const flatSource: Source = {
-  document: "hand estimate of 5.5 W/m²K for painted sheet steel",
+  document: "hand estimate for painted sheet steel",
   place: "several public worked examples, such as 4.4 m² × 10 K = 242 W",
   standing: "corroborated",
+  tables: [
+    {
+      title: "Hand estimate",
+      columns: loneValues,
+      rows: [["heat through the effective area", flatCoefficient, "W/(m²·K)"]],
+      guard: "test/enclosure/flat.test.ts",
+    },
+  ],
 };
 
 /** Throws NoAnswer beyond what the method covers. */

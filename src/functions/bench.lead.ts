@@ -1,10 +1,10 @@
 import { z } from "zod";
 import {
   adiabaticSource,
-  copperBeta,
   copperK,
   insulationLimit,
   leadRise,
+  meltingSource,
   pvcForLong,
   pvcSource,
   type Shot,
@@ -12,6 +12,8 @@ import {
   shortShotSource,
   shotExponent,
 } from "../bench/lead";
+import { astmB258 } from "../contact/astm-b258";
+import { copperZero } from "../contact/copper";
 import { define } from "../definition/define";
 import { type Given, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -45,7 +47,7 @@ export default define({
     },
   ],
   answers: "row",
-  sources: [adiabaticSource, pvcSource, shortShotSource],
+  sources: [adiabaticSource, pvcSource, shortShotSource, meltingSource, astmB258],
   cautions: [
     "A hot lead burns the hand that moves it: above about 60 °C do not touch (common practice, no source). Let it cool before it is moved.",
     "For one shot: the next one starts where this one ended. Let the lead cool, or give the start temperature.",
@@ -86,8 +88,8 @@ export default define({
         },
         {
           sentence: "Copper's resistance grows as it warms, so the rise is an exponential",
-          tex: String.raw`\Delta\theta = (\beta + \theta_0)(e^x - 1) = (${copperBeta} + ${tex(start)})(e^{${tex(exponent)}} - 1) = ${tex(Number(rise), "K")}`,
-          plain: `(${copperBeta} + ${sayNumber(start)}) × (e^${sayNumber(exponent)} − 1) = ${say(Number(rise), "K")}`,
+          tex: String.raw`\Delta\theta = (\beta + \theta_0)(e^x - 1) = (${copperZero} + ${tex(start)})(e^{${tex(exponent)}} - 1) = ${tex(Number(rise), "K")}`,
+          plain: `(${copperZero} + ${sayNumber(start)}) × (e^${sayNumber(exponent)} − 1) = ${say(Number(rise), "K")}`,
         },
         {
           sentence: `The copper ends at this temperature; PVC may reach ${say(Number(limit), "°C")} at the end of a short shot and carries ${say(pvcForLong, "°C")} for long`,

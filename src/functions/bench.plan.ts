@@ -2,6 +2,8 @@ import { type PlannedBreaker, testPlan } from "../bench/plan";
 import { planSources } from "../bench/plan-sources";
 import type { PlanStep } from "../bench/plan-step";
 import { restSeconds, sayLong } from "../bench/rest";
+import { testWireTables } from "../bench/test-wire";
+import { powerLossSource } from "../contact/iec60898";
 import { define, type Row } from "../definition/define";
 import { type Given, optional } from "../definition/parameter";
 import { NoAnswer } from "../metrology/no-answer";
@@ -43,7 +45,12 @@ export default define({
     { name: "caution", unit: "", meaning: "what this line may do to the tester or the breaker, and how it is judged" },
   ],
   answers: "rows",
-  sources: [...documents, ...planSources],
+  sources: [
+    ...documents,
+    ...planSources,
+    powerLossSource,
+    ...Object.values(testWireTables).map(({ source }) => source),
+  ],
   cautions: [
     "A plan to be read by somebody who is trained for it: it replaces neither the standard nor the rules of the place. Two persons are good practice.",
     injectionCaution,

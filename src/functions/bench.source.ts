@@ -1,4 +1,5 @@
 import { reachableCurrent, sourceVolts, type TestLoop, warmLead } from "../bench/source";
+import { copperLine } from "../contact/copper";
 import { iec60228 } from "../contact/iec60228";
 import { necTable8 } from "../contact/nec-table8";
 import { define } from "../definition/define";
@@ -36,7 +37,7 @@ export default define({
     { document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" },
     { ...necTable8, place: "Table 8, stranded uncoated copper at 75 °C (AWG and kcmil)" },
     iec60228,
-    { document: "IEC 60949", place: "resistance of copper in proportion to 234.5 °C + θ", standing: "corroborated" },
+    copperLine,
   ],
   cautions: [
     `The leads are taken warm, ${warmLead} °C; cold ones need less and the current sags as they warm.`,
@@ -79,15 +80,7 @@ export default define({
         reach: openCircuitVolts === undefined ? undefined : { openCircuitVolts, reachable: Number(reachable) },
       }),
       answer: `${say(loop.current, "A")} take ${say(Number(volts), "V")} and ${say(Number(voltAmperes), "VA")}${reachedOf(loop, reachable)}.`,
-      sources: [
-        { document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" },
-        loop.size.source,
-        {
-          document: "IEC 60949",
-          place: "resistance of copper in proportion to 234.5 °C + θ",
-          standing: "corroborated",
-        },
-      ],
+      sources: [{ document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" }, loop.size.source, copperLine],
     };
   },
 });

@@ -1,11 +1,15 @@
 import { define } from "../definition/define";
 import { list, optional } from "../definition/parameter";
-import { panelOf } from "../enclosure/panel";
+import { copperSource, panelOf } from "../enclosure/panel";
 import { say } from "../metrology/say";
 import type { Source } from "../metrology/source";
+import { ambientLaw } from "../trip/ambient";
+import { referenceSource } from "../trip/iec60898-tables";
+import { iec60947Reference } from "../trip/iec60947";
+import { continuousSource } from "../trip/nfpa70";
+import { holdSource } from "../trip/ul489-tables";
 import { allCoolingSources, coolingSources, enclosureCautions, methodCautions } from "./accounts/cooling";
 import { noteOf, type PanelAccount, panelCautions, panelSteps } from "./accounts/panel";
-import { ambientLaw } from "./accounts/trip-range";
 import {
   airTemperature,
   coolingOf,
@@ -20,28 +24,8 @@ import {
 import { panelLists, panelOptions, waysOf } from "./arguments/panel";
 import { marginsPicture } from "./pictures/margins";
 
-const continuousSource: Source = {
-  document: "NEC 210.20(A), 215.3",
-  place: "continuous load at most 80 % unless listed for 100 %",
-  standing: "corroborated",
-};
-
 /** Where a rating stands unchanged. */
-const ratingSources: readonly Source[] = [
-  {
-    document: "IEC 60898-1",
-    edition: "2015 + A1:2019",
-    place: "reference calibration temperature 30 °C",
-    standing: "corroborated",
-  },
-  { document: "UL 489", place: "7.1.2, 100 % calibration at 40 °C", standing: "corroborated" },
-];
-
-const copperSource: Source = {
-  document: "IEC 60028",
-  place: "annealed copper, 0.00393 per kelvin at 20 °C",
-  standing: "corroborated",
-};
+const ratingSources: readonly Source[] = [referenceSource, iec60947Reference, holdSource];
 
 type Given = GivenEnclosure &
   Parameters<typeof waysOf>[0] & {

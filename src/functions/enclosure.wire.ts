@@ -1,5 +1,8 @@
 import { z } from "zod";
 import { ohmsPerMetre } from "../contact/conductor";
+import { copperLine, copperZero } from "../contact/copper";
+import { iec60228 } from "../contact/iec60228";
+import { necTable8 } from "../contact/nec-table8";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -28,21 +31,7 @@ export default define({
   },
   results: [{ name: "heat", unit: "W", meaning: "power lost in the wire" }],
   answers: "row",
-  sources: [
-    { document: "Joule's law, P = I²·R", standing: "handbook" },
-    {
-      document: "NEC, Chapter 9",
-      place: "Table 8, stranded uncoated copper at 75 °C (AWG and kcmil)",
-      standing: "from memory",
-    },
-    {
-      document: "IEC 60228",
-      edition: "2004",
-      place: "Table 2, class 2, plain copper, largest resistance at 20 °C (mm²)",
-      standing: "corroborated",
-    },
-    { document: "IEC 60949", place: "resistance of copper in proportion to 234.5 °C + θ", standing: "corroborated" },
-  ],
+  sources: [{ document: "Joule's law, P = I²·R", standing: "handbook" }, necTable8, iec60228, copperLine],
   cautions: [
     "Stranded copper, direct-current resistance: fine-stranded leads have up to 10 % more, aluminium about 1.6 times as much.",
     "Only the length inside the enclosure warms it; the rest warms the room.",
@@ -70,9 +59,9 @@ export default define({
     return {
       steps: [
         {
-          sentence: `The table gives ${say(1000 * printed, "Ω")} per kilometre of ${size.name} at ${at} °C; copper's resistance goes with 234.5 °C plus its temperature`,
-          tex: String.raw`R' = R'_{${at}}\,\frac{234.5 + \theta}{234.5 + ${at}} = ${tex(1000 * printed)}\cdot\frac{234.5 + ${tex(temperature)}}{234.5 + ${at}} = ${tex(1000 * warm)}\ \Omega/\mathrm{km}`,
-          plain: `R' = ${say(1000 * printed, "Ω")}/km × (234.5 + ${temperature}) ÷ (234.5 + ${at}) = ${say(1000 * warm, "Ω")}/km`,
+          sentence: `The table gives ${say(1000 * printed, "Ω")} per kilometre of ${size.name} at ${at} °C; copper's resistance goes with ${copperZero} °C plus its temperature`,
+          tex: String.raw`R' = R'_{${at}}\,\frac{${copperZero} + \theta}{${copperZero} + ${at}} = ${tex(1000 * printed)}\cdot\frac{${copperZero} + ${tex(temperature)}}{${copperZero} + ${at}} = ${tex(1000 * warm)}\ \Omega/\mathrm{km}`,
+          plain: `R' = ${say(1000 * printed, "Ω")}/km × (${copperZero} + ${temperature}) ÷ (${copperZero} + ${at}) = ${say(1000 * warm, "Ω")}/km`,
         },
         {
           sentence: "Current squared times the resistance of the length inside",

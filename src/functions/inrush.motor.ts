@@ -1,8 +1,9 @@
 import { define } from "../definition/define";
 import { optional, quantity, word } from "../definition/parameter";
 import { tex } from "../definition/tex";
-import { horsepower, motorFullLoad, motorTable, sayHorsepower } from "../inrush/full-load";
-import { singlePhase, threePhase } from "../inrush/nfpa70";
+import { motorFullLoad, motorTable } from "../inrush/full-load";
+import { horsepower, horsepowerSource, kilowattsPerHorsepower, sayHorsepower } from "../inrush/horsepower";
+import { singlePhase, systemVoltagesSource, threePhase } from "../inrush/nfpa70-currents";
 import { say, sayNumber } from "../metrology/say";
 import { phases, volts } from "./arguments/inrush";
 
@@ -20,7 +21,7 @@ export default define({
   },
   results: [{ name: "full load", unit: "A", meaning: "the table's full-load current" }],
   answers: "row",
-  sources: [singlePhase.source, threePhase.source],
+  sources: [singlePhase.source, threePhase.source, systemVoltagesSource, horsepowerSource],
   cautions: [
     "The table's current sizes conductors, disconnects and the breaker of the branch circuit; the overload device is set by the nameplate.",
     "Motors of low speed, high torque or several speeds draw more than the table: the nameplate then decides (430.6(A)(1), from memory).",
@@ -54,8 +55,8 @@ export default define({
           ? [
               {
                 sentence: "Kilowatts become horsepower",
-                tex: String.raw`P = \frac{${tex(power)}\ \mathrm{kW}}{0.746} = ${tex(asked, "hp")}`,
-                plain: `P = ${sayNumber(power)} kW ÷ 0.746 = ${say(asked, "hp")}`,
+                tex: String.raw`P = \frac{${tex(power)}\ \mathrm{kW}}{${kilowattsPerHorsepower}} = ${tex(asked, "hp")}`,
+                plain: `P = ${sayNumber(power)} kW ÷ ${kilowattsPerHorsepower} = ${say(asked, "hp")}`,
               },
             ]
           : []),
@@ -74,7 +75,7 @@ export default define({
         },
       ],
       answer: `A ${row} hp ${motor.phases === 1 ? "single-phase" : "three-phase"} motor at ${say(motor.volts, "V")} draws ${say(Number(amperes), "A")} at full load by the table.`,
-      sources: [source],
+      sources: [source, systemVoltagesSource, ...(unit === "kW" ? [horsepowerSource] : [])],
       cautions:
         unit === "kW"
           ? [

@@ -1,7 +1,7 @@
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
-import { hundredthSecond, tenthSecond } from "../inrush/ieee242";
+import { hundredthSecond, type InrushPoint, tenthSecond } from "../inrush/ieee242";
 import { transformerInrush } from "../inrush/transformer";
 import { say } from "../metrology/say";
 import { phases, volts } from "./arguments/inrush";
@@ -12,8 +12,8 @@ export default define({
   parameters: { power: quantity("kVA", "rated power of the transformer"), volts, phases },
   results: [
     { name: "full load", unit: "A", meaning: "rated current on this side, r.m.s." },
-    { name: "at 0.1 s", unit: "A", meaning: "12 × full load, r.m.s. equivalent" },
-    { name: "at 0.01 s", unit: "A", meaning: "25 × full load, r.m.s. equivalent" },
+    { name: "at 0.1 s", unit: "A", meaning: `${tenthSecond.multiple} × full load, r.m.s. equivalent` },
+    { name: "at 0.01 s", unit: "A", meaning: `${hundredthSecond.multiple} × full load, r.m.s. equivalent` },
   ],
   answers: "row",
   sources: [
@@ -45,7 +45,7 @@ export default define({
   },
   explain: ({ power, volts, phases }, [fullLoad, tenth, hundredth]) => {
     const root = phases === 3 ? { tex: String.raw`\sqrt3 \cdot `, plain: "√3 × " } : { tex: "", plain: "" };
-    const point = ({ multiple, seconds }: typeof tenthSecond, amperes: number) => ({
+    const point = ({ multiple, seconds }: InrushPoint, amperes: number) => ({
       sentence: `The point at ${seconds} s`,
       tex: String.raw`${multiple} \cdot ${tex(Number(fullLoad), "A")} = ${tex(amperes, "A")}`,
       plain: `${multiple} × ${say(Number(fullLoad), "A")} = ${say(amperes, "A")}`,
@@ -68,10 +68,7 @@ export default define({
     sentence: `The inrush falls from ${say(Number(hundredth), "A")} at 0.01 s over ${say(Number(tenth), "A")} at 0.1 s towards ${say(Number(fullLoad), "A")}.`,
     x: { quantity: "current", unit: "A", scale: "log", from: 0.5 * Number(fullLoad), to: 50 * Number(fullLoad) },
     y: { quantity: "time", unit: "s", scale: "log", from: 0.001, to: 1 },
-    points: [
-      { name: "12 × at 0.1 s", role: "asked", x: Number(tenth), y: 0.1 },
-      { name: "25 × at 0.01 s", role: "asked", x: Number(hundredth), y: 0.01 },
-    ],
+    points: [inrushPoint(tenthSecond, Number(tenth)), inrushPoint(hundredthSecond, Number(hundredth))],
     lines: [
       {
         name: "full load",
@@ -84,3 +81,6 @@ export default define({
     ],
   }),
 });
+
+const inrushPoint = ({ multiple, seconds }: InrushPoint, amperes: number) =>
+  ({ name: `${multiple} × at ${seconds} s`, role: "asked", x: amperes, y: seconds }) as const;

@@ -3,8 +3,7 @@ import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
-import { rerated, usualTripRise } from "../trip/ambient";
-import { ambientLaw } from "./accounts/trip-range";
+import { ambientLaw, rerated, usualTripRise } from "../trip/ambient";
 import { conditions, rating } from "./arguments/conditions";
 
 const usualReference = 30;

@@ -4,6 +4,7 @@ import { define } from "../definition/define";
 import { type Given, optional, quantity, word } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
+import { continuousFactor, continuousSource } from "../trip/nfpa70";
 import { nextStandard, type RatingList, ratingLists } from "../trip/standard-rating";
 import { rideThroughCaution } from "./accounts/cautions";
 
@@ -22,10 +23,7 @@ export default define({
   parameters,
   results: [{ name: "rating", unit: "A", meaning: "the smallest standard rating that is at least what is needed" }],
   answers: "row",
-  sources: [
-    ...ratingLists.map(({ source }) => source),
-    { document: "NFPA 70", edition: "2023", place: "210.20(A): 125 % of the continuous load", standing: "from memory" },
-  ],
+  sources: [...ratingLists.map(({ source }) => source), continuousSource],
   cautions: [
     rideThroughCaution,
     "The 125 % is a rule of the NEC and is used with the IEC list only where a continuous part is given; a breaker listed for 100 % takes none.",
@@ -65,7 +63,7 @@ const listOf = ({ list = "NEC 240.6(A)" }: Inputs): RatingList =>
   ratingLists.find(({ name }) => name === list) as RatingList;
 
 const addsOf = ({ continuous }: Inputs, list: RatingList): number =>
-  continuous === undefined ? list.continuousAdds : 0.25;
+  continuous === undefined ? list.continuousAdds : continuousFactor - 1;
 
 const continuousOf = ({ load, continuous = load }: Inputs): number => {
   if (continuous > load)

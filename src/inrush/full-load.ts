@@ -1,7 +1,8 @@
 import { NoAnswer } from "../metrology/no-answer";
 import { sayNumber } from "../metrology/say";
+import { sayHorsepower } from "./horsepower";
 import type { Phases } from "./line-current";
-import { type MotorTable, singlePhase, systemVoltages, threePhase } from "./nfpa70";
+import { type MotorTable, singlePhase, systemVoltages, threePhase } from "./nfpa70-currents";
 
 /** The current of a motor at full load as the code's tables give it, and the row and column it stands in. */
 export interface FullLoad {
@@ -58,22 +59,3 @@ const noRow = (known: readonly number[], hp: number, table: string): string => {
   if (above === undefined) return `${given} is above the largest row of ${table}, ${sayHorsepower(below)} hp.`;
   return `${given} lies between two rows of ${table}, ${sayHorsepower(below)} hp and ${sayHorsepower(above)} hp.`;
 };
-
-const fractions: readonly (readonly [number, string])[] = [
-  [1 / 6, "1/6"],
-  [1 / 4, "1/4"],
-  [1 / 3, "1/3"],
-  [1 / 2, "1/2"],
-  [3 / 4, "3/4"],
-];
-
-/** "1/6", "1 1/2", "10": as horsepower is written. */
-export const sayHorsepower = (hp: number): string => {
-  const whole = Math.floor(hp);
-  const fraction = fractions.find(([part]) => Math.abs(hp - whole - part) < 1e-9)?.[1];
-  if (fraction === undefined) return sayNumber(hp);
-  return whole === 0 ? fraction : `${whole} ${fraction}`;
-};
-
-/** hp in a kilowatt, as the code's rounded 746 W to the horsepower has it. */
-export const horsepower = (kilowatts: number): number => kilowatts / 0.746;

@@ -2,7 +2,7 @@ import { NoAnswer } from "../metrology/no-answer";
 import { say, sayNumber } from "../metrology/say";
 import { asked } from "../trip/asked";
 import type { Characteristic } from "../trip/characteristic";
-import { largestRating } from "../trip/iec60898";
+import { largestRating } from "../trip/iec60898-tables";
 import type { RatingList } from "../trip/standard-rating";
 import { type Margin, type Start, startMargin } from "./margin";
 

@@ -12,7 +12,27 @@ export interface Source {
   readonly edition?: string;
   readonly place?: string;
   readonly standing: Standing;
+  /** The values that are taken from there; left out where it is a rule or a law without any. */
+  readonly tables?: readonly PublishedTable[];
 }
+
+/** Values of a document, made of the very numbers that the functions compute with, so that they can be read beside the page. */
+export interface PublishedTable {
+  readonly title: string;
+  readonly columns: readonly Column[];
+  /** A cell for each column; null where the document has none. */
+  readonly rows: readonly (readonly (number | string | null)[])[];
+  /** Of each row, where the rows stand otherwise than their source. */
+  readonly standings?: readonly Standing[];
+  /** The test that holds the second reader's copy, from the top of the project. */
+  readonly guard: string;
+}
+
+/** The unit as it is printed, "Ω/km"; none for words and ratios. */
+export type Column = readonly [name: string, unit?: string];
+
+/** Columns for values that stand alone. */
+export const loneValues: readonly Column[] = [["quantity"], ["value"], ["unit"]];
 
 /** The source in one line: "IEC 60898-1 (2015), Table 7, test c: corroborated". */
 export const citation = ({ document, edition, place, standing }: Source): string => {

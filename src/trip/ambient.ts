@@ -1,4 +1,5 @@
 import { NoAnswer } from "../metrology/no-answer";
+import { loneValues, type Source } from "../metrology/source";
 
 // The strip trips at one temperature of its own. Warmer air leaves less rise to go, so the pickup moves with the square root
 // of the rise that is left: I(T) = I(T_cal) · √((T_trip − T)/(T_trip − T_cal)). Common practice; an instance is printed for
@@ -6,6 +7,19 @@ import { NoAnswer } from "../metrology/no-answer";
 
 /** Rise of the strip at its trip above the calibration temperature, K, where nothing better is known (typical 55 to 100 K). */
 export const usualTripRise = 80;
+
+export const ambientLaw: Source = {
+  document: "square-root law of the air temperature",
+  standing: "common practice, no source",
+  tables: [
+    {
+      title: "Trip rise where none is given",
+      columns: loneValues,
+      rows: [["strip at its trip above the calibration temperature", usualTripRise, "K"]],
+      guard: "test/trip/published.test.ts",
+    },
+  ],
+};
 
 export interface Air {
   /** °C around the breaker. */

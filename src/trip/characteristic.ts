@@ -18,6 +18,10 @@ export interface TripPoint {
   readonly source: Source;
 }
 
+/** A class of ratings in words: "up to 32 A", "above 32 A up to 63 A". */
+export const classInWords = (above: number, to: number): string =>
+  above === 0 ? `up to ${to} A` : `above ${above} A up to ${to} A`;
+
 /** What a document asks of the thermal release of one class of ratings, as multiples of the rating. */
 export interface RatedClass {
   /** The class in words: "up to 32 A". */

@@ -1,69 +1,123 @@
-import type { Source } from "../metrology/source";
-import type { Characteristic, HoldPoint, RatedClass } from "./characteristic";
+import { loneValues, type Source } from "../metrology/source";
+import { type Characteristic, classInWords, type HoldPoint, type RatedClass } from "./characteristic";
+import { typicalHold } from "./typical-hold";
 
 // IEC 60947-2, low-voltage circuit-breakers. The rating is the current setting Ir of an adjustable thermal release.
 
 const document = "IEC 60947-2";
 const edition = "2016";
-const source = (place: string, standing: Source["standing"] = "corroborated"): Source => ({
+const guard = "test/trip/published.test.ts";
+
+/** The reference temperature, °C, is the maker's to state; this one where none is marked. */
+const calibration = 30;
+
+/** Multiples of the rating: it holds from cold, then trips straight after. */
+const multiples = { hold: 1.05, trip: 1.3 } as const;
+
+/** The conventional time, s, changes above this rating, A. */
+const shortUpTo = 63;
+const conventionalTime = { short: 3600, long: 7200 } as const;
+
+/** The magnetic release as multiples of its setting, and the time of both tests, s. */
+const magneticBand = { lower: 0.8, upper: 1.2, seconds: 0.2 } as const;
+
+const thermalSource: Source = {
   document,
   edition,
-  place,
-  standing,
-});
+  place: "7.2.1.2.4 b), Table 6",
+  standing: "corroborated",
+  tables: [
+    {
+      title: "Trip times",
+      columns: [["rating"], ["current", "×"], ["start"], ["no trip for", "s"], ["trip within", "s"]],
+      rows: [
+        [classInWords(0, shortUpTo), multiples.hold, "cold", conventionalTime.short, null],
+        [classInWords(0, shortUpTo), multiples.trip, "straight after", null, conventionalTime.short],
+        [`above ${shortUpTo} A`, multiples.hold, "cold", conventionalTime.long, null],
+        [`above ${shortUpTo} A`, multiples.trip, "straight after", null, conventionalTime.long],
+      ],
+      guard,
+    },
+  ],
+};
 
-const hour = 3600;
+const magneticSource: Source = {
+  document,
+  edition,
+  place: "7.2.1.2.4 a), 8.3.3.1.1",
+  standing: "corroborated",
+  tables: [
+    {
+      title: "Magnetic trip, multiples of the marked setting",
+      columns: [
+        ["no trip at", "×"],
+        ["trip at", "×"],
+        ["within", "s"],
+      ],
+      rows: [[magneticBand.lower, magneticBand.upper, magneticBand.seconds]],
+      guard,
+    },
+  ],
+};
 
-/** The reference temperature is the maker's to state; 30 °C unless marked otherwise (5.2; corroborated in part, the rest from memory). */
-const calibration = 30;
+export const iec60947Reference: Source = {
+  document,
+  edition,
+  place: "5.2, reference temperature where none is marked",
+  // Corroborated in part only.
+  standing: "from memory",
+  tables: [
+    {
+      title: "Reference temperature",
+      columns: loneValues,
+      rows: [["reference temperature where none is marked", calibration, "°C"]],
+      guard,
+    },
+  ],
+};
+
+export const iec60947Sources: readonly Source[] = [thermalSource, magneticSource, iec60947Reference];
 
 const ratedClass = (name: string, conventional: number, hold?: HoldPoint): RatedClass => ({
   name,
-  holdMultiple: 1.05,
+  holdMultiple: multiples.hold,
   holdSeconds: conventional,
-  holdTest: `1.05 × for ${conventional} s from cold without tripping`,
-  holdSource: source("7.2.1.2.4 b), Table 6"),
+  holdTest: `${multiples.hold} × for ${conventional} s from cold without tripping`,
+  holdSource: thermalSource,
   hold,
   trips: [
     {
-      multiple: 1.3,
+      multiple: multiples.trip,
       seconds: conventional,
-      after: 1.05,
-      test: `1.30 × straight after the hold at 1.05 ×, within ${conventional} s`,
-      source: source("7.2.1.2.4 b), Table 6"),
+      after: multiples.hold,
+      test: `${multiples.trip.toFixed(2)} × straight after the hold at ${multiples.hold} ×, within ${conventional} s`,
+      source: thermalSource,
     },
   ],
 });
 
 const characteristic = (name: string, hold?: HoldPoint): Characteristic => {
-  const to63 = ratedClass("up to 63 A", hour, hold);
-  const above = ratedClass("above 63 A", 2 * hour, hold);
+  const upTo63 = ratedClass(classInWords(0, shortUpTo), conventionalTime.short, hold);
+  const above63 = ratedClass(`above ${shortUpTo} A`, conventionalTime.long, hold);
+  const { lower, upper, seconds } = magneticBand;
   return {
     name,
     calibration,
-    classOf: (rating) => (rating <= 63 ? to63 : above),
+    classOf: (rating) => (rating <= shortUpTo ? upTo63 : above63),
     magnetic: (_rating, setting) =>
       setting === undefined
         ? undefined
         : {
-            lower: 0.8 * setting,
-            upper: 1.2 * setting,
-            seconds: 0.2,
-            test: "no magnetic trip for 0.2 s at 80 % of the setting, a trip within 0.2 s at 120 %",
-            source: source("7.2.1.2.4 a), 8.3.3.1.1"),
+            lower: lower * setting,
+            upper: upper * setting,
+            seconds,
+            test: `no magnetic trip for ${seconds} s at ${100 * lower} % of the setting, a trip within ${seconds} s at ${100 * upper} %`,
+            source: magneticSource,
           },
     takesSetting: true,
-    magneticInWords: "0.8 to 1.2 × the marked setting",
+    magneticInWords: `${lower} to ${upper} × the marked setting`,
     typical: hold !== undefined,
   };
-};
-
-/** Not a limit of any standard: what a tester expects of a breaker of ordinary make. */
-export const typicalHold: HoldPoint = {
-  multiple: 2,
-  seconds: 10,
-  test: "not before 10 s at 2 × from cold",
-  source: { document: "a trip before 10 s at 2 × the rating is not expected", standing: "common practice, no source" },
 };
 
 export const iec60947 = characteristic("IEC 60947-2");

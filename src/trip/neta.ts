@@ -4,7 +4,8 @@ import type { Source } from "../metrology/source";
 
 // ANSI/NETA ATS and MTS, table 100.7 (derived from NEMA AB 4): inverse-time trip test at 300 % of the rated continuous current.
 
-export const table1007: Source = { document: "ANSI/NETA ATS/MTS", place: "Table 100.7", standing: "from memory" };
+/** The field test is made at this multiple of the rating. */
+export const fieldMultiple = 3;
 
 /** Longest trip time, s, from `from` to `to` A, by the breaker's rated voltage; left out where the table has none. */
 const rows: readonly {
@@ -29,6 +30,25 @@ const rows: readonly {
   { from: 2501, to: 5000, to250: undefined, to600: 900 },
   { from: 6000, to: 6000, to250: undefined, to600: 1000 },
 ];
+
+export const table1007: Source = {
+  document: "ANSI/NETA ATS and MTS",
+  place: "Table 100.7",
+  standing: "from memory",
+  tables: [
+    {
+      title: `Longest time to trip at ${100 * fieldMultiple} % of the rating`,
+      columns: [
+        ["rating from", "A"],
+        ["to", "A"],
+        ["breakers up to 250 V", "s"],
+        ["251 to 600 V", "s"],
+      ],
+      rows: rows.map(({ from, to, to250, to600 }) => [from, to, to250 ?? null, to600]),
+      guard: "test/trip/published.test.ts",
+    },
+  ],
+};
 
 /** Longest time, s, to trip at 300 % in the field. A maximum; the table has no minimum. */
 export const fieldLimit = (rating: number, ratedVoltage: number): number => {

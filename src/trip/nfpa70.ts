@@ -1,6 +1,10 @@
-import type { Source } from "../metrology/source";
+import { loneValues, type Source } from "../metrology/source";
 
-// NFPA 70 (National Electrical Code), article 240: overcurrent protection.
+// NFPA 70 (National Electrical Code): overcurrent protection.
+
+const from = (place: string): Source => ({ document: "NFPA 70", edition: "2023", place, standing: "corroborated" });
+
+const guard = "test/trip/nfpa70.published.test.ts";
 
 /** Standard ampere ratings of fuses and inverse-time breakers, A. Others are allowed, but these are what is made. */
 export const standardRatings: readonly number[] = [
@@ -9,8 +13,28 @@ export const standardRatings: readonly number[] = [
 ];
 
 export const standardRatingsSource: Source = {
-  document: "NFPA 70",
-  edition: "2023",
-  place: "Table 240.6(A)",
-  standing: "corroborated",
+  ...from("Table 240.6(A)"),
+  tables: [
+    {
+      title: "Standard ampere ratings",
+      columns: [["rating", "A"]],
+      rows: standardRatings.map((rating) => [rating]),
+      guard,
+    },
+  ],
+};
+
+/** The rating of a breaker not listed for 100 % is at least the load that is not continuous and this times the continuous one (three hours and longer). */
+export const continuousFactor = 1.25;
+
+export const continuousSource: Source = {
+  ...from("210.20(A), 215.3"),
+  tables: [
+    {
+      title: "Continuous load",
+      columns: loneValues,
+      rows: [["rating ÷ continuous load, at least, unless listed for 100 %", continuousFactor, "×"]],
+      guard,
+    },
+  ],
 };

@@ -1,8 +1,8 @@
 import { NoAnswer } from "../metrology/no-answer";
 import { sayNumber } from "../metrology/say";
 import type { Source } from "../metrology/source";
-import { preferredRatings } from "./iec60898";
-import { standardRatings, standardRatingsSource } from "./nfpa70";
+import { preferredRatings, preferredSource } from "./iec60898-tables";
+import { continuousFactor, standardRatings, standardRatingsSource } from "./nfpa70";
 
 /** A list of ratings that are made. */
 export interface RatingList {
@@ -14,19 +14,13 @@ export interface RatingList {
 }
 
 export const ratingLists = [
-  // 210.20(A) and 215.3: not less than the noncontinuous load plus 125 % of the continuous load.
-  { name: "NEC 240.6(A)", ratings: standardRatings, source: standardRatingsSource, continuousAdds: 0.25 },
   {
-    name: "IEC 60898-1",
-    ratings: preferredRatings,
-    source: {
-      document: "IEC 60898-1",
-      edition: "2015 + A1:2019",
-      place: "5.3.2, preferred rated currents",
-      standing: "corroborated",
-    },
-    continuousAdds: 0,
+    name: "NEC 240.6(A)",
+    ratings: standardRatings,
+    source: standardRatingsSource,
+    continuousAdds: continuousFactor - 1,
   },
+  { name: "IEC 60898-1", ratings: preferredRatings, source: preferredSource, continuousAdds: 0 },
 ] as const satisfies readonly RatingList[];
 
 /** The smallest rating of the list that is at least this current, A. */

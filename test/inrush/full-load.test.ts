@@ -1,4 +1,5 @@
-import { horsepower, motorFullLoad, motorTable, sayHorsepower } from "../../src/inrush/full-load";
+import { motorFullLoad, motorTable } from "../../src/inrush/full-load";
+import { horsepower, sayHorsepower } from "../../src/inrush/horsepower";
 import type { Phases } from "../../src/inrush/line-current";
 import { NoAnswer } from "../../src/metrology/no-answer";
 
@@ -18,6 +19,10 @@ describe("the full-load current of a motor", () => {
     expect([0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 5.5, 7.5].map((kW) => amperes(horsepower(kW), 230, 3))).toEqual([
       2.2, 3.2, 4.2, 6, 6.8, 9.6, 22, 28,
     ]);
+  });
+
+  test("one horsepower is 0.746 kW (Mechanical horsepower, 745.7 W, as the code rounds it)", () => {
+    expect(horsepower(0.746)).toBe(1);
   });
 
   test.each<[number, number, Phases, string]>([

@@ -1,13 +1,6 @@
 import { motorFullLoad } from "../../src/inrush/full-load";
-import {
-  type CodeLetter,
-  ceilingPercent,
-  codeLetters,
-  exceptionPercent,
-  singlePhase,
-  threePhase,
-} from "../../src/inrush/nfpa70";
-
+import { type CodeLetter, ceilingPercent, codeLetters, exceptionPercent } from "../../src/inrush/nfpa70";
+import { singlePhase, systemVoltages, threePhase } from "../../src/inrush/nfpa70-currents";
 import { NoAnswer } from "../../src/metrology/no-answer";
 
 // The second reader's copy of NFPA 70 (2023), article 430.
@@ -101,6 +94,18 @@ describe.each([
         if (amperes[i] === null) expect(asked).toThrow(NoAnswer);
         else expect(asked()).toBe(amperes[i]);
       });
+  });
+});
+
+// Tables 430.248 and 430.250, headings: system voltages of 110 to 120, 220 to 240, 440 to 480 and 550 to 600 V.
+test("a column stands for these system voltages; 200 V and 208 V for themselves", () => {
+  expect(systemVoltages).toEqual({
+    115: [110, 120],
+    200: [200, 200],
+    208: [208, 208],
+    230: [220, 240],
+    460: [440, 480],
+    575: [550, 600],
   });
 });
 

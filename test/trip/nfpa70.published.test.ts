@@ -1,4 +1,4 @@
-import { standardRatings } from "../../src/trip/nfpa70";
+import { continuousFactor, standardRatings } from "../../src/trip/nfpa70";
 
 // The second reader's copy: NFPA 70 (2023), Table 240.6(A), standard ampere ratings.
 test("Table 240.6(A) has these ratings and no others", () => {
@@ -9,4 +9,9 @@ test("Table 240.6(A) has these ratings and no others", () => {
     300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200,
     1600, 2000, 2500, 3000, 4000, 5000, 6000,
   ]);
+});
+
+// NFPA 70 (2023), 210.20(A) and 215.3: not less than the noncontinuous load plus 125 % of the continuous load.
+test("a continuous load takes 125 % of itself", () => {
+  expect(continuousFactor).toBe(1.25);
 });

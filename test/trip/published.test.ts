@@ -1,7 +1,10 @@
-import { iec60898, preferredRatings } from "../../src/trip/iec60898";
-import { iec60947 } from "../../src/trip/iec60947";
-import { fieldLimit } from "../../src/trip/neta";
-import { limits200Percent, ul489 } from "../../src/trip/ul489";
+import { usualTripRise } from "../../src/trip/ambient";
+import { iec60898 } from "../../src/trip/iec60898";
+import { largestRating, preferredRatings } from "../../src/trip/iec60898-tables";
+import { iec60947, iec60947Typical } from "../../src/trip/iec60947";
+import { fieldLimit, fieldMultiple } from "../../src/trip/neta";
+import { ul489, ul489Typical } from "../../src/trip/ul489";
+import { limits200Percent } from "../../src/trip/ul489-tables";
 
 // The second reader's copy of the published tables, typed apart from src. A difference means that one of the two readers slipped.
 
@@ -42,6 +45,10 @@ test("IEC 60898-1, Table 7 tests d and e, and the instantaneous ranges: B 3 to 5
   }
 });
 
+test("IEC 60898-1 ends at 125 A (clause 1, corroborated)", () => {
+  expect(largestRating).toBe(125);
+});
+
 test("IEC 60898-1, preferred rated currents (corroborated in part)", () => {
   expect(preferredRatings).toEqual([6, 8, 10, 13, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125]);
 });
@@ -58,6 +65,7 @@ test("IEC 60947-2, Table 6 and 7.2.1.2.4: 1.05 and 1.30 × for 1 h up to 63 A, 2
     ]);
   }
   expect(iec60947.magnetic(20, 100)).toMatchObject({ lower: 80, upper: 120, seconds: 0.2 });
+  expect(iec60947.calibration).toBe(30);
 });
 
 test("UL 489, 200 % at 25 °C: minutes by rating (to 100 A corroborated, above from memory)", () => {
@@ -97,7 +105,16 @@ test("a rating between two printed rows takes the next row once the lower one ha
   expect(ul489.classOf(30.5).name).toBe("above 30 A up to 50 A");
 });
 
-test("NETA table 100.7, 300 %: seconds by rating, up to 250 V and 251 to 600 V (from memory)", () => {
+test("common practice: a trip before 10 s at 2 × the rating is not expected; a strip trips 80 K above its calibration", () => {
+  for (const { classOf } of [iec60947Typical, ul489Typical]) {
+    expect(classOf(20).hold).toMatchObject({ multiple: 2, seconds: 10 });
+    expect(classOf(20).hold?.source).toEqual(expect.objectContaining({ standing: "common practice, no source" }));
+  }
+  // The square-root law of the air temperature.
+  expect(usualTripRise).toBe(80);
+});
+
+test("ANSI/NETA ATS and MTS, table 100.7, 300 %: seconds by rating, up to 250 V and 251 to 600 V (from memory)", () => {
   const typed: [number, number | undefined, number][] = [
     [30, 50, 70],
     [50, 80, 100],
@@ -115,6 +132,7 @@ test("NETA table 100.7, 300 %: seconds by rating, up to 250 V and 251 to 600 V (
     [5000, undefined, 900],
     [6000, undefined, 1000],
   ];
+  expect(fieldMultiple).toBe(3);
   for (const [rating, to250, to600] of typed) {
     expect(fieldLimit(rating, 480)).toBe(to600);
     if (to250 === undefined)

@@ -3,9 +3,10 @@ import { tex } from "../../definition/tex";
 import { airTable } from "../../enclosure/air";
 import { effectiveArea, surfaceFactors } from "../../enclosure/area";
 import { type WarmFace, warmFaces } from "../../enclosure/balance";
-import { convectionSources } from "../../enclosure/convection";
+import { convectionSources, levelPlate, uprightPlate } from "../../enclosure/convection";
 import { constantsOf } from "../../enclosure/iec60890";
-import { exponent, iec60890 } from "../../enclosure/iec60890-tables";
+import { iec60890 } from "../../enclosure/iec60890-source";
+import { exponent } from "../../enclosure/iec60890-tables";
 import { radiationSource } from "../../enclosure/radiation";
 import { type Cooling, flatCoefficient, flatSource, type Method } from "../../enclosure/rise";
 import { say, sayNumber } from "../../metrology/say";
@@ -35,7 +36,7 @@ export const methodCautions = (
     emissivityGiven && method !== "balance" ? [`The method "${method}" makes no use of the emissivity given.`] : [];
   if (method === "flat")
     return [
-      "Flat 5.5 W/m²K is optimistic: it gives only about 0.56 to 0.82 of the rise that IEC TR 60890 gives at mid-height.",
+      `Flat ${flatCoefficient} W/m²K is optimistic: it gives only about 0.56 to 0.82 of the rise that IEC TR 60890 gives at mid-height.`,
       ...unused,
     ];
   if (method === "balance")
@@ -74,7 +75,7 @@ const flatSteps = (cooling: Cooling, watts: number, rise: number): readonly Step
   return [
     areaStep(cooling),
     {
-      sentence: "Every square metre passes 5.5 W per kelvin",
+      sentence: `Every square metre passes ${flatCoefficient} W per kelvin`,
       tex: String.raw`\Delta T = \frac{P}{U A_e} = \frac{${tex(watts)}}{${flatCoefficient}\cdot ${tex(area, "", 5)}} = ${tex(rise, "K")}`,
       plain: `ΔT = ${say(watts, "W")} ÷ (${flatCoefficient} W/m²K × ${say(area, "m²", 5)}) = ${say(rise, "K")}`,
     },
@@ -105,6 +106,8 @@ const balanceSteps = ({ cabinet, room, emissivity }: Cooling, watts: number, ris
   const faces = warmFaces(cabinet, { inside, room, emissivity });
   const front = faces.find(({ name }) => name === "front") as WarmFace;
   const roof = faces.find(({ name }) => name === "roof");
+  const { still, driven, prandtl } = uprightPlate;
+  const { hotUp } = levelPlate;
   return [
     {
       sentence: `The faces that pass heat (${cabinet.mounting}); the floor, and what a wall, a neighbour or a cover hides, pass none`,
@@ -118,15 +121,15 @@ const balanceSteps = ({ cabinet, room, emissivity }: Cooling, watts: number, ris
     {
       sentence:
         "The coefficients of an upright wall by Churchill and Chu, over its height, with air at the film temperature",
-      tex: String.raw`\mathrm{Nu} = \left(0.825 + \frac{0.387\,\mathrm{Ra}^{1/6}}{\left(1 + (0.492/\mathrm{Pr})^{9/16}\right)^{8/27}}\right)^2, \quad h = \frac{\mathrm{Nu}\,k}{H}`,
-      plain: "Nu = (0.825 + 0.387·Ra^(1/6) ÷ (1 + (0.492 ÷ Pr)^(9/16))^(8/27))², h = Nu·k ÷ height",
+      tex: String.raw`\mathrm{Nu} = \left(${still} + \frac{${driven}\,\mathrm{Ra}^{1/6}}{\left(1 + (${prandtl}/\mathrm{Pr})^{9/16}\right)^{8/27}}\right)^2, \quad h = \frac{\mathrm{Nu}\,k}{H}`,
+      plain: `Nu = (${still} + ${driven}·Ra^(1/6) ÷ (1 + (${prandtl} ÷ Pr)^(9/16))^(8/27))², h = Nu·k ÷ height`,
     },
     ...(roof
       ? [
           {
             sentence: "The roof, a level plate hot side up outside and the same turned over inside",
-            tex: String.raw`\mathrm{Nu} = \max\left(0.54\,\mathrm{Ra}^{1/4},\ 0.15\,\mathrm{Ra}^{1/3}\right), \quad T_w = ${tex(roof.wall, "°C")}`,
-            plain: `Nu = the larger of 0.54·Ra^(1/4) and 0.15·Ra^(1/3); roof at ${say(roof.wall, "°C")}: ${perArea(roof)}`,
+            tex: String.raw`\mathrm{Nu} = \max\left(${hotUp.quarter}\,\mathrm{Ra}^{1/4},\ ${hotUp.third}\,\mathrm{Ra}^{1/3}\right), \quad T_w = ${tex(roof.wall, "°C")}`,
+            plain: `Nu = the larger of ${hotUp.quarter}·Ra^(1/4) and ${hotUp.third}·Ra^(1/3); roof at ${say(roof.wall, "°C")}: ${perArea(roof)}`,
           },
         ]
       : []),

@@ -2,6 +2,7 @@ import type { Step } from "../../definition/step";
 import { tex } from "../../definition/tex";
 import {
   continuousShare,
+  copperPerKelvin,
   type LossLaw,
   lossGrowth,
   lossReference,
@@ -58,8 +59,8 @@ export const panelSteps = (account: PanelAccount): readonly Step[] => {
       ? [
           {
             sentence: `The losses follow copper's resistance from ${lossReference} °C to the air inside; heat and temperature are solved together`,
-            tex: String.raw`g = 1 + 0.00393\,(${tex(inside)} - ${lossReference}) = ${tex(growth)}`,
-            plain: `g = 1 + 0.00393 × (${sayNumber(inside)} − ${lossReference}) = ${sayNumber(growth)}`,
+            tex: String.raw`g = 1 + ${copperPerKelvin}\,(${tex(inside)} - ${lossReference}) = ${tex(growth)}`,
+            plain: `g = 1 + ${copperPerKelvin} × (${sayNumber(inside)} − ${lossReference}) = ${sayNumber(growth)}`,
           },
         ]
       : []),

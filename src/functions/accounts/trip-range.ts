@@ -3,7 +3,7 @@ import { tex } from "../../definition/tex";
 import { say } from "../../metrology/say";
 import { citation, type Source } from "../../metrology/source";
 import { thermalEquation } from "../../thermal/model";
-import { usualTripRise } from "../../trip/ambient";
+import { ambientLaw, usualTripRise } from "../../trip/ambient";
 import type { Asked } from "../../trip/asked";
 import type { Edge, TripRange } from "../../trip/range";
 
@@ -145,11 +145,6 @@ export const rangeSources = ({ bench, characteristic, conditions }: Asked): Sour
   for (const source of [...points, ...physics])
     if (source && !cited.has(citation(source))) cited.set(citation(source), source);
   return [...cited.values()];
-};
-
-export const ambientLaw: Source = {
-  document: "square-root law of the air temperature",
-  standing: "common practice, no source",
 };
 
 /** Cautions that this answer calls for. */

@@ -4,7 +4,9 @@ import { blankMeans, column, optional, type Parameter, quantity, word } from "..
 import { say } from "../../metrology/say";
 import type { Trial } from "../../thermal/trial";
 import type { Characteristic } from "../../trip/characteristic";
+import { instantaneousSeconds } from "../../trip/iec60898-tables";
 import type { OwnBand } from "../../trip/own-band";
+import { magneticBand } from "../../trip/ul489-tables";
 import { currentOrOff, testCurrent } from "./body";
 
 const known = word("tripped or held, for each trial", ["tripped", "held"]);
@@ -43,7 +45,7 @@ export interface Kind {
 /** The current, A, up to which the magnetic release takes no part; undefined where nothing tells it. */
 export const lowerMagnetic = ({ rating, characteristic, setting }: Kind): number | undefined => {
   // Both documents with a marked setting let no magnetic trip happen below 80 % of it.
-  if (characteristic === undefined) return setting === undefined ? undefined : 0.8 * setting;
+  if (characteristic === undefined) return setting === undefined ? undefined : magneticBand.lower * setting;
   if ("rows" in characteristic) return undefined;
   if (rating === undefined)
     throw new BadInput("rating: the characteristic is told in multiples of the rating; give the rating too.");
@@ -51,7 +53,7 @@ export const lowerMagnetic = ({ rating, characteristic, setting }: Kind): number
 };
 
 /** Trips faster than this are magnetic, s. */
-export const magneticSeconds = 0.1;
+export const magneticSeconds = instantaneousSeconds;
 
 interface Log {
   readonly currents: readonly number[];

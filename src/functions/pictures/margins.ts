@@ -1,6 +1,7 @@
 import type { Plot } from "../../definition/plot";
 import type { PanelResult } from "../../enclosure/panel";
 import { say } from "../../metrology/say";
+import { continuousFactor } from "../../trip/nfpa70";
 
 /** Margins above this are drawn at it: what matters lies near 1. */
 const highest = 4;
@@ -26,7 +27,7 @@ export const marginsPicture = ({ ways, first }: PanelResult, places: readonly nu
     y: { quantity: "margin", unit: "×", scale: "linear", from: 0, to: highest },
     lines: [
       { name: "margin 1", role: "limit", samples: flat(1) },
-      { name: "continuous load, 80 %", role: "limit", samples: flat(1.25) },
+      { name: "continuous load, 80 %", role: "limit", samples: flat(continuousFactor) },
       { name: "margin of each way", role: "course", samples: loaded },
     ],
     points: [{ name: `way ${at}, the first to fall below 1`, role: "asked", x: at, y: Math.min(lowest, highest) }],

@@ -1,0 +1,101 @@
+import { loneValues, type Source } from "../metrology/source";
+import { classInWords } from "./characteristic";
+
+// IEC 60898-1, circuit-breakers for overcurrent protection for household and similar installations.
+// Table 7 (time-current operating characteristics), tests of 9.10.1 and 9.10.2; instantaneous ranges of table 2.
+
+export const document = "IEC 60898-1";
+const edition = "2015 + A1:2019";
+const guard = "test/trip/published.test.ts";
+
+/** A place of the document that public sources agree on. */
+const corroborated = (place: string): Source => ({ document, edition, place, standing: "corroborated" });
+
+export const table7 = (tests: string): Source => corroborated(`Table 7, test ${tests}`);
+
+/** The largest rated current of the document, A (clause 1). */
+export const largestRating = 125;
+
+/** Preferred rated currents, A. */
+export const preferredRatings = [6, 8, 10, 13, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125] as const;
+
+/** Reference calibration temperature, °C. */
+export const calibration = 30;
+
+/** Multiples of the rating: a holds from cold, b trips straight after it, c trips from cold. */
+export const multiples = { a: 1.13, b: 1.45, c: 2.55 } as const;
+
+/** s: the time of tests a and b by rating, and within which c trips. */
+export const classes = [
+  { above: 0, to: 32, conventional: 3600, coldTrip: 60 },
+  { above: 32, to: 63, conventional: 3600, coldTrip: 120 },
+  { above: 63, to: largestRating, conventional: 7200, coldTrip: 120 },
+] as const;
+
+/** s: test c trips not within this. */
+export const coldHold = 1;
+
+/** Multiples of the rating at which test d holds and test e trips. */
+export const instantaneous = {
+  B: { lower: 3, upper: 5 },
+  C: { lower: 5, upper: 10 },
+  D: { lower: 10, upper: 20 },
+} as const;
+/** s: test d holds for this, test e trips within it. */
+export const instantaneousSeconds = 0.1;
+
+export const table7Source: Source = {
+  ...corroborated("Table 7"),
+  tables: [
+    {
+      title: "Trip times of B, C and D",
+      columns: [["test"], ["rating"], ["current", "×"], ["start"], ["no trip for", "s"], ["trip within", "s"]],
+      rows: classes.flatMap(({ above, to, conventional, coldTrip }) => [
+        ["a", classInWords(above, to), multiples.a, "cold", conventional, null],
+        ["b", classInWords(above, to), multiples.b, "straight after a", null, conventional],
+        ["c", classInWords(above, to), multiples.c, "cold", coldHold, coldTrip],
+      ]),
+      guard,
+    },
+    {
+      title: "Magnetic trip, tests d and e (ranges of Table 2)",
+      columns: [["letter"], ["no trip at", "×"], ["trip at", "×"], ["within", "s"]],
+      rows: Object.entries(instantaneous).map(([letter, { lower, upper }]) => [
+        letter,
+        lower,
+        upper,
+        instantaneousSeconds,
+      ]),
+      guard,
+    },
+  ],
+};
+
+export const referenceSource: Source = {
+  ...corroborated("scope (clause 1) and reference calibration temperature"),
+  tables: [
+    {
+      title: "Reference values",
+      columns: loneValues,
+      rows: [
+        ["largest rated current", largestRating, "A"],
+        ["reference calibration temperature", calibration, "°C"],
+      ],
+      guard,
+    },
+  ],
+};
+
+export const preferredSource: Source = {
+  ...corroborated("5.3.2, preferred rated currents"),
+  // Corroborated in part only.
+  standing: "from memory",
+  tables: [
+    {
+      title: "Preferred rated currents",
+      columns: [["rating", "A"]],
+      rows: preferredRatings.map((rating) => [rating]),
+      guard,
+    },
+  ],
+};
