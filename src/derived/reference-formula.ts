@@ -1,5 +1,6 @@
-import { type Argument, type Cell, CellError, isRange } from "../definition/cells";
+import type { Argument } from "../definition/cells";
 import type { AnyDefinition, Example } from "../definition/define";
+import { callInFormula, inFormula } from "../definition/in-formula";
 import { type Parameter, sheetName } from "../definition/parameter";
 import { type Html, html, joined } from "./reference-html";
 
@@ -15,23 +16,8 @@ export const shapeOf = ({ parameters }: AnyDefinition): string[] =>
 
 /** An example as it is typed into a sheet: `=BIMETAL.THERMAL.STATE({30;36},10,22,90)`. What is left out at the end is not written. */
 export const typedFormula = ({ name }: AnyDefinition, cells: readonly Argument[]): string =>
-  `=BIMETAL.${name}(${cells.map(typed).join(",").replace(/,+$/, "")})`;
+  callInFormula(name, cells.map(inFormula));
 
 /** A formula as a page shows it: it breaks after an argument or a cell of an array. */
 export const formulaCode = (formula: string): Html =>
   html`<code>${joined(formula.split(/(?<=[,;])/), html`<wbr>`)}</code>`;
-
-const typed = (argument: Argument): string => {
-  if (argument === undefined || argument === null) return "";
-  // An array constant: commas across, semicolons down.
-  if (isRange(argument)) return `{${argument.map((row) => row.map(constant).join(",")).join(";")}}`;
-  return constant(argument);
-};
-
-const constant = (cell: Cell): string => {
-  // An array constant has no blanks; an empty text is taken as one.
-  if (cell === null) return '""';
-  if (cell instanceof CellError) return cell.code;
-  if (typeof cell === "string") return `"${cell.replaceAll('"', '""')}"`;
-  return typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell);
-};

@@ -1,8 +1,8 @@
 import { parse, tokenize } from "@borgar/fx";
-import { type Argument, type Cell, CellError, isRange } from "../../../definition/cells";
+import type { Argument } from "../../../definition/cells";
 import type { AnyDefinition } from "../../../definition/define";
+import { callInFormula, inFormula, quoted } from "../../../definition/in-formula";
 import { type Parameter, plain } from "../../../definition/parameter";
-import { prefix } from "../explain/formula";
 import { literalIn } from "../explain/literal";
 
 /** What was typed into one field of a form, as it goes into the formula. */
@@ -31,25 +31,12 @@ export const readEntry = (typed: string, parameter: Parameter): Entry => {
   return { as: "value", text: quoted(text), value: text };
 };
 
-const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
+/** The formula of a form: what is left out at the end is not written. */
+export const formulaOf = ({ name }: AnyDefinition, entries: readonly Entry[]): string =>
+  callInFormula(
+    name,
+    entries.map((entry) => (entry.as === "left out" ? "" : entry.text)),
+  );
 
-/** "=BIMETAL.TRIP.RANGE(51,20,"C")": what is left out at the end is not written. */
-export const formulaOf = (definition: AnyDefinition, entries: readonly Entry[]): string => {
-  const texts = entries.map((entry) => (entry.as === "left out" ? "" : entry.text));
-  while (texts.at(-1) === "") texts.pop();
-  return `=${prefix}${definition.name}(${texts.join(",")})`;
-};
-
-/** A value as it is typed into a field, for an example. */
-export const typedAs = (argument: Argument): string => {
-  if (argument === undefined || argument === null) return "";
-  if (isRange(argument)) return `{${argument.map((row) => row.map(constant).join(",")).join(";")}}`;
-  return typeof argument === "string" ? argument : constant(argument);
-};
-
-const constant = (cell: Cell): string => {
-  if (cell === null) return '""';
-  if (cell instanceof CellError) return cell.code;
-  if (typeof cell === "string") return quoted(cell);
-  return typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell);
-};
+/** A value as it is typed into a field, for an example: words without quotes. */
+export const typedAs = (argument: Argument): string => (typeof argument === "string" ? argument : inFormula(argument));
