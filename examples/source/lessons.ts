@@ -12,4 +12,4 @@ const readMe = page("Read me", [
   "A result here or on any bench is not a release to service. The currents of a test source burn; a board is worked on switched off, locked out and proved dead. A lesson is no instruction to do it alone.",
 ]);
 
-export const lessons: Book = { sheets: [...lessonSheets, readMe] };
+export const lessons: Book = { sheets: [...lessonSheets.map(({ sheet }) => sheet), readMe] };

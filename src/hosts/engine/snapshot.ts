@@ -40,7 +40,8 @@ export const snapshotOf = (book: Book, room = ROOM): Partial<IWorkbookData> & { 
   };
 };
 
-const sheetSnapshot = (sheet: Sheet, id: string, room: Room): Partial<IWorksheetData> => {
+/** One sheet as the grid engine takes it in. */
+export const sheetSnapshot = (sheet: Sheet, id: string, room: Room): Partial<IWorksheetData> => {
   const cellData: Record<number, Record<number, ICellData>> = {};
   let rows = 0;
   let columns = 0;

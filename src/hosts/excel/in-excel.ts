@@ -9,7 +9,7 @@ export const whenIdle = <T>(action: (context: Excel.RequestContext) => Promise<T
 /** By the codes of Excel.ErrorCodes. */
 const sentences: Readonly<Record<string, string>> = {
   InvalidOperationInCellEditMode: "A cell is being edited: press Enter or Esc in the sheet, then try again.",
-  AccessDenied: "The sheet is protected: unprotect it, then try again.",
+  AccessDenied: "The workbook or the sheet is protected: unprotect it, then try again.",
   ItemNotFound: "What the formula names is not in this workbook.",
   InvalidReference: "The formula refers to cells that are not in this workbook.",
   InvalidArgument: "Excel cannot take this formula or address.",

@@ -1,6 +1,7 @@
 import type { Memory } from "../../definition/memory";
 import type { Port } from "../pane/port";
 import { inExcel } from "./in-excel";
+import { insertSheet } from "./insert-sheet";
 import { listen, oneAtATime } from "./listen";
 import { readSelection } from "./selection";
 import { valuesAt } from "./values-at";
@@ -43,6 +44,9 @@ export const excelPort = (memory: Memory): Port => ({
       cell.formulas = [[formula]];
       await context.sync();
     }),
+
+  insertSheet,
+  drawsCharts: true,
 
   recalculate: () =>
     inExcel(async (context) => {

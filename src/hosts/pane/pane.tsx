@@ -6,6 +6,7 @@ import { useStory } from "./explain/use-story";
 import { FunctionsView } from "./functions/functions-view";
 import type { Port } from "./port";
 import { printPage } from "./print";
+import { SheetsView } from "./sheets/sheets-view";
 import { type View, ViewTabs } from "./views";
 
 /** The pane beside the sheet. It keeps nothing and asks no one but its host. */
@@ -37,6 +38,8 @@ export const Pane = ({ port, catalogue, view, onView }: Props) => {
             />
             <ExplainView key={selection?.address} story={story} onGo={go} />
           </>
+        ) : view === "Sheets" ? (
+          <SheetsView port={port} />
         ) : (
           <FunctionsView catalogue={catalogue} port={port} selection={selection} />
         )}

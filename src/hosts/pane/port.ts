@@ -1,6 +1,7 @@
 import type { Cell, Range } from "../../definition/cells";
 import type { AnyDefinition } from "../../definition/define";
 import type { Remembered } from "../../definition/memory";
+import type { ReadySheet } from "./sheets/ready-sheet";
 
 /** The cell a person has selected. */
 export interface Selection {
@@ -24,6 +25,10 @@ export interface Port {
   lastCallAt(address: string, definition: AnyDefinition): Remembered | undefined;
   /** Puts a formula into the selected cell. */
   insertFormula(formula: string): Promise<void>;
+  /** Puts a ready sheet into the workbook as a new sheet beside those that are there; tells the name it was given. */
+  insertSheet(sheet: ReadySheet): Promise<string>;
+  /** Whether a ready sheet's chart is put in with it. */
+  readonly drawsCharts: boolean;
   recalculate(): Promise<void>;
   goTo(address: string): Promise<void>;
 }

@@ -1,6 +1,6 @@
 import { useRef } from "preact/hooks";
 
-export const views = ["Explain", "Functions"] as const;
+export const views = ["Explain", "Functions", "Sheets"] as const;
 export type View = (typeof views)[number];
 
 /** Which part of the pane is shown: one tab stop, the arrow keys go from one to the next. */

@@ -216,7 +216,7 @@ describe("what a person asks for", () => {
 
   test.each([
     ["InvalidOperationInCellEditMode", "A cell is being edited: press Enter or Esc in the sheet, then try again."],
-    ["AccessDenied", "The sheet is protected: unprotect it, then try again."],
+    ["AccessDenied", "The workbook or the sheet is protected: unprotect it, then try again."],
     ["SomethingNew", "Excel refused: refused with SomethingNew"],
   ])("what Excel refuses with %s is told in a sentence", async (code, sentence) => {
     const { port, workbook } = open({ Application: {} });

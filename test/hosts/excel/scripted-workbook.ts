@@ -9,14 +9,20 @@ interface Action {
   readonly ActionType: number;
   readonly Name: string;
   readonly ObjectPathId: number;
-  readonly ArgumentInfo?: { readonly Arguments?: readonly unknown[] };
+  readonly ArgumentInfo?: ArgumentInfo;
+}
+
+interface ArgumentInfo {
+  readonly Arguments?: readonly unknown[];
+  /** Beside each argument that is an object itself, the id of its path. */
+  readonly ReferencedObjectPathIds?: readonly number[];
 }
 
 interface ObjectPath {
   readonly ObjectPathType: number;
   readonly Name: string;
   readonly ParentObjectPathId?: number;
-  readonly ArgumentInfo?: { readonly Arguments?: readonly unknown[] };
+  readonly ArgumentInfo?: ArgumentInfo;
 }
 
 export interface HostAnswer {
@@ -34,6 +40,8 @@ export class ScriptedWorkbook {
   batches = 0;
   /** When set, the workbook refuses everything with this code. */
   refusal: string | undefined;
+  /** When set, the workbook refuses what it is asked to do in these words, and all that follows in that batch. */
+  stumbles: RegExp | undefined;
 
   /** By way ("GetActiveCell()", "Worksheets[Log].GetRange(B2)"): an object's properties, or null where there is no such object. */
   constructor(readonly objects: Readonly<Record<string, object | null>>) {}
@@ -44,10 +52,13 @@ export class ScriptedWorkbook {
     const Results: { ActionId: number; Value: unknown }[] = [];
     for (const { Id, ActionType, Name, ObjectPathId, ArgumentInfo } of Actions) {
       const way = wayTo(ObjectPathId, ObjectPaths);
-      const given = (ArgumentInfo?.Arguments ?? []).map((argument) => JSON.stringify(argument)).join(",");
-      if (ActionType === action.method && !/^_(Keep|Remove)Reference$/.test(Name))
-        this.done.push(`${way}.${Name}(${given})`);
-      if (ActionType === action.setProperty) this.done.push(`${way}.${Name} = ${given}`);
+      const given = givenTo(ArgumentInfo, ObjectPaths, JSON.stringify).join(",");
+      const isCall = ActionType === action.method && !/^_(Keep|Remove)Reference$/.test(Name);
+      const words = isCall ? `${way}.${Name}(${given})` : `${way}.${Name} = ${given}`;
+      if (isCall || ActionType === action.setProperty) {
+        if (this.stumbles?.test(words)) return refused("InvalidArgument");
+        this.done.push(words);
+      }
       const object = this.objects[way];
       if (ActionType === action.query && object === undefined) return refused("ItemNotFound");
       const Value = object === null ? null : { ...object, _ReferenceId: way };
@@ -69,8 +80,19 @@ const wayTo = (id: number, paths: Readonly<Record<string, ObjectPath>>): string 
   // An object kept from an earlier batch is named by the way that was given for it then.
   if (here.ObjectPathType === path.reference) return here.Name;
   const parent = here.ParentObjectPathId === undefined ? "" : wayTo(here.ParentObjectPathId, paths);
-  const given = (here.ArgumentInfo?.Arguments ?? []).join(",");
+  const given = givenTo(here.ArgumentInfo, paths, (argument) => String(argument ?? "")).join(",");
   if (here.ObjectPathType === path.indexer) return `${parent}[${given}]`;
   const step = here.ObjectPathType === path.method ? `${here.Name}(${given})` : here.Name;
   return parent ? `${parent}.${step}` : step;
 };
+
+/** The arguments of a method in words; an object by the way that leads to it. */
+const givenTo = (
+  info: ArgumentInfo | undefined,
+  paths: Readonly<Record<string, ObjectPath>>,
+  say: (argument: unknown) => string,
+): readonly string[] =>
+  (info?.Arguments ?? []).map((argument, i) => {
+    const id = info?.ReferencedObjectPathIds?.[i];
+    return id ? wayTo(id, paths) : say(argument);
+  });

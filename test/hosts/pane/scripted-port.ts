@@ -20,6 +20,8 @@ export const scriptedPort = ({
   lastCallAt: (address, definition) =>
     remembered && address === remembered.cell ? { definition, args: remembered.args } : undefined,
   insertFormula: async () => {},
+  insertSheet: async ({ name }) => name,
+  drawsCharts: false,
   recalculate: async () => {},
   goTo: async () => {},
 });

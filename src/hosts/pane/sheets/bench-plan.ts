@@ -27,7 +27,7 @@ const shortShot = 5;
 const plan: List<never> = {
   columns: [
     { heading: "Step", width: 52, formula: "=BIMETAL.BENCH.PLAN(B4,B5,B6)" },
-    { heading: "Current, A", width: 15, format: "0.##", answers: true },
+    { heading: "Current, A", width: 17, format: "0.0", answers: true },
     { heading: "Shortest, s", width: 12, format: seconds, answers: true },
     { heading: "Longest, s", width: 12, format: seconds, answers: true },
     { heading: "Stop watching at, s", width: 20, format: seconds, answers: true },

@@ -70,6 +70,12 @@ export const breakerStudy: ReadySheet = {
       note,
     ),
     ...facts.flatMap(([what, value], i) => [...one(i + 1, 0, what), ...one(i + 1, 1, value, yours)]),
+    ...one(
+      first - 2,
+      5,
+      "To the right, from column M on: when it trips next, how likely it holds, whether it rides through a start.",
+      note,
+    ),
     ...listCells(study),
     ...listCells(next),
     ...listCells(holds),
@@ -81,7 +87,7 @@ export const breakerStudy: ReadySheet = {
       note,
     ),
   ],
-  widths: new Map(looks.flatMap(({ widths }) => [...(widths ?? [])])),
+  widths: new Map([...looks.flatMap(({ widths }) => [...(widths ?? [])]), [0, 15]]),
   choices: [
     ...(listLooks(study).choices ?? []),
     { block: { row: 2, column: 1, rows: 1, columns: 1 }, words: characteristics },

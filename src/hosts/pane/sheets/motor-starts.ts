@@ -34,11 +34,11 @@ export const machineColumns = (top: number, bottom: number): readonly Column<Mac
     { heading: "Full load, A", width: 12, format: "0.0", formula: `=BIMETAL.INRUSH.MOTOR(${all("B", "C", "D")})` },
     {
       heading: "Locked, low, A",
-      width: 14,
+      width: 15,
       format: "0.0",
       formula: `=BIMETAL.INRUSH.LOCKED(${all("B", "C", "D", "E")})`,
     },
-    { heading: "Locked, high, A", width: 15, format: "0.0", answers: true },
+    { heading: "Locked, high, A", width: 16, format: "0.0", answers: true },
     { heading: "First peak, A", width: 13, format: "0.0", formula: `=BIMETAL.INRUSH.PEAK(${all("J", "G")})` },
     { heading: "Peak ÷ r.m.s.", width: 13, format: "0.000", answers: true },
     { heading: "Ceiling, A", width: 11, format: "0.0", formula: `=BIMETAL.INRUSH.CEILING(${all("H")})` },

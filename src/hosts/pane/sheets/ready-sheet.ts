@@ -83,3 +83,11 @@ export interface ReadySeries {
   /** RRGGBB. */
   readonly color: string;
 }
+
+/** A ready sheet as it is offered. */
+export interface Shelved {
+  readonly sheet: ReadySheet;
+  /** One line. */
+  readonly purpose: string;
+  readonly holds?: readonly string[];
+}

@@ -1,6 +1,8 @@
+import type { AnyDefinition } from "../../../definition/define";
 import type { Memory } from "../../../definition/memory";
 import type { Port } from "../../pane/port";
 import { goTo } from "./go-to";
+import { insertSheet } from "./insert-sheet";
 import type { OpenBook } from "./open-book";
 import { putInto } from "./put-into";
 import { follow } from "./reference";
@@ -8,7 +10,7 @@ import { selectionOf } from "./selection";
 import { valuesOf } from "./values-of";
 
 /** The pane's port over the grid. */
-export const gridPort = (book: OpenBook, memory: Memory): Port => ({
+export const gridPort = (book: OpenBook, memory: Memory, catalogue: readonly AnyDefinition[]): Port => ({
   onSelection: (listener) => {
     const tell = () => listener(selectionOf(book));
     tell();
@@ -24,6 +26,8 @@ export const gridPort = (book: OpenBook, memory: Memory): Port => ({
     if (!book.place) throw new Error("Select a cell first.");
     putInto(book, book.place, formula);
   },
+  insertSheet: (sheet) => insertSheet(book, catalogue, sheet),
+  drawsCharts: false,
   recalculate: async () => book.grid.api.getFormula().executeCalculation(),
   goTo: async (address) => {
     const { sheet, range } = follow(book, address, book.place?.sheet ?? "");

@@ -42,7 +42,7 @@ showFormulaLine(book, {
 announceCell(element("said", HTMLElement), book);
 showRefusalTips(container, book);
 stepThroughRegions([gridEditor, () => line, () => document.querySelector(".shop-sheet[aria-current]"), () => pane]);
-mountPane(pane, gridPort(book, memory), catalogue);
+mountPane(pane, gridPort(book, memory, catalogue), catalogue);
 
 const files = new Files(book, catalogue, progress(element("file", HTMLElement)));
 onFileChosen(element("open", HTMLElement), element("chosen", HTMLInputElement), (file) => files.open(file));

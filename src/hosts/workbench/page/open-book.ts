@@ -1,9 +1,9 @@
 import { IUndoRedoService } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import type { Book } from "../../engine/book";
+import type { Book, Sheet } from "../../engine/book";
 import { type GridView, viewOf } from "../../engine/grid-view";
 import type { Place } from "../../engine/place";
-import { snapshotOf } from "../../engine/snapshot";
+import { ROOM, sheetSnapshot, snapshotOf } from "../../engine/snapshot";
 import { dressEdges, growRows } from "./dress-sheet";
 import type { Grid } from "./start-grid";
 
@@ -48,12 +48,7 @@ export class OpenBook {
     const before = this.#open?.unit;
     this.#open = undefined;
     const snapshot = snapshotOf(book);
-    const calculated = new Promise<void>((resolve) => {
-      const stop = this.onCalculated(() => {
-        stop();
-        resolve();
-      });
-    });
+    const calculated = this.#nextCalculation();
     const workbook = api.createWorkbook(snapshot);
     // Only now: the engine's own parts look for a workbook at any time.
     if (before !== undefined) api.disposeUnit(before);
@@ -70,6 +65,37 @@ export class OpenBook {
     // What the page did to show the workbook is nothing that a person would take back.
     univer.__getInjector().get(IUndoRedoService).clearUndoRedo(snapshot.id);
     this.moved();
+  }
+
+  /** Puts one more sheet behind the others, `asRead` in the engine's words; resolves once it has been calculated. */
+  async add(shown: Sheet, asRead: Sheet): Promise<void> {
+    const { api } = this.grid;
+    const workbook = api.getActiveWorkbook();
+    if (!this.#open || !workbook) throw new Error("No workbook is open.");
+    const calculated = this.#nextCalculation();
+    // Without an id of ours the engine gives it one of its own.
+    const sheet = workbook.insertSheet(shown.name, { sheet: sheetSnapshot(shown, "", ROOM) });
+    const among = (sheets: readonly Sheet[], one: Sheet) => [...sheets.filter(({ name }) => name !== one.name), one];
+    const { sizes } = this.#open;
+    this.#open = {
+      ...this.#open,
+      asRead: { ...this.#open.asRead, sheets: among(this.#open.asRead.sheets, asRead) },
+      shown: { ...this.#open.shown, sheets: among(this.#open.shown.sheets, shown) },
+      sizes: new Map([...sizes, [shown.name, sizeOf(sheet)]]),
+    };
+    dressEdges(sheet);
+    api.getFormula().executeCalculation();
+    await calculated;
+    growRows(sheet, shown);
+  }
+
+  #nextCalculation(): Promise<void> {
+    return new Promise((resolve) => {
+      const stop = this.onCalculated(() => {
+        stop();
+        resolve();
+      });
+    });
   }
 
   /** Another cell, sheet or workbook. Returns the way to stop. */
