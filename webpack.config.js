@@ -178,7 +178,8 @@ function addIn(entries, env) {
     ...shared,
     entry: { taskpane: withStyles(entries, "src/hosts/excel/taskpane.css") },
     devtool: "source-map",
-    output: { filename: "[name].js", cssFilename: "[name].css" },
+    // Browsers keep files for a while: a part that is loaded later must never be another build's.
+    output: { filename: "[name].js", chunkFilename: "[name].[contenthash:8].js", cssFilename: "[name].css" },
     plugins: [
       new EmitMade({
         module: "src/hosts/excel/functions-json.ts",
@@ -255,7 +256,7 @@ function withStyles(entries, styles) {
 
 const builders = {
   ...{ excel: addIn, workbench: page, "workbench-server": command, workbook: command },
-  ...{ reference, benchmark: command, examples: command },
+  ...{ reference, benchmark: command, fuzz: command, examples: command },
 };
 
 module.exports = async (env = {}) => {

@@ -1,24 +1,29 @@
 import { Memory } from "../../definition/memory";
 import { catalogue } from "../../functions/index";
-import { mountPane } from "../pane/mount";
+import "../pane/look/all";
 import { associate } from "./associate";
-import { excelPort } from "./port";
 import { associateRibbon } from "./ribbon";
-import { followTheme } from "./theme";
 
 // First of all and without waiting: Excel may call a function or an action as soon as this script has run.
 const memory = new Memory();
 associate(catalogue, memory);
-associateRibbon();
 
-void Office.onReady(({ host }) => {
-  const pane = document.getElementById("pane");
+// The pane is not needed for an answer. It is fetched while Excel gets ready.
+const fetched = import(/* webpackChunkName: "pane" */ "./pane");
+// Whether it came is looked at once it is wanted.
+fetched.catch(() => {});
+
+const shown = Office.onReady().then(async ({ host }) => {
+  const place = document.getElementById("pane");
   // Outside Excel the page's own text stands: it is the add-in's help page.
-  if (!pane || host !== Office.HostType.Excel) return;
-  followTheme();
-  pane.replaceChildren();
-  // Spills can be asked about since this set (Excel 2021). The manifest asks for it too, but not every way in reads that.
-  if (Office.context.requirements.isSetSupported("ExcelApi", "1.12")) mountPane(pane, excelPort(memory), catalogue);
-  else
-    pane.append("This Excel is too old for the pane, which needs Excel 2021 or Microsoft 365. The functions may work.");
+  if (!place || host !== Office.HostType.Excel) return undefined;
+  try {
+    const { openPane } = await fetched;
+    return openPane(place, memory, catalogue);
+  } catch (reason) {
+    place.replaceChildren("The pane could not be loaded: close it and open it again. The functions work without it.");
+    throw reason;
+  }
 });
+
+associateRibbon(async () => (await shown)?.show("Functions"));

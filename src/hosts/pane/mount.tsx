@@ -1,11 +1,6 @@
 import { render } from "preact";
 import type { AnyDefinition } from "../../definition/define";
-import "./look/colours.css";
-import "./look/controls.css";
-import "./look/functions.css";
-import "./look/pane.css";
-import "./look/picture.css";
-import "./look/print.css";
+import "./look/all";
 import { Pane } from "./pane";
 import type { Port } from "./port";
 import type { View } from "./views";

@@ -12,11 +12,12 @@ const types: Record<string, string> = {
   ".woff2": "font/woff2",
 };
 
-/** Serves the built add-in on this machine, as a plain web server would. */
-export const serveBuiltPages = async (): Promise<{ address: string; close(): void }> => {
+/** Serves the built add-in on this machine, as a plain web server would, but for the files whose path `lacks` finds. */
+export const serveBuiltPages = async (lacks?: RegExp): Promise<{ address: string; close(): void }> => {
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? "/", "http://127.0.0.1");
-    readFile(join(folder, pathname)).then(
+    const found = lacks?.test(pathname) ? Promise.reject(new Error("lacking")) : readFile(join(folder, pathname));
+    found.then(
       (content) => response.writeHead(200, { "content-type": types[extname(pathname)] ?? "text/plain" }).end(content),
       () => response.writeHead(404).end(),
     );

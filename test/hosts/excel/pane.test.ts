@@ -58,6 +58,7 @@ const hostFacts = ({ ground = "#FFFFFF", excelApi = "1.15" }): Record<string, un
 const openInExcel = async (
   objects: Record<string, object | null>,
   facts: { ground?: string; excelApi?: string } = {},
+  from = pages.address,
 ): Promise<Pane> => {
   const watched = await browser.openPage();
   const { page } = watched;
@@ -76,7 +77,7 @@ const openInExcel = async (
       new Proxy({}, { get: (_, asked: string) => () => (asked === "GetSettings" ? noSettings : (known[asked] ?? "")) });
   }, hostFacts(facts));
   await page.setViewport({ width: 350, height: 700 });
-  await page.goto(`${pages.address}/taskpane.html?_host_Info=Excel$Win32$16.01$en-US$$$$0`);
+  await page.goto(`${from}/taskpane.html?_host_Info=Excel$Win32$16.01$en-US$$$$0`);
   const shows = async (words: string) => {
     // Quantities are held together by spaces that do not break.
     const isShown = (wanted: string) => document.body.textContent?.replace(/\s+/g, " ").includes(wanted);
@@ -117,6 +118,15 @@ test("a function called by Excel is answered, and its cell is explained from wha
   expect(reply?.value).toEqual([[3.2]]);
   pane.host.tell("calculated");
   await pane.shows("The pole makes 3.2 W of heat at 20 A.");
+});
+
+test("where the pane's own part does not come, the functions answer all the same and a sentence says so", async () => {
+  const lacking = await serveBuiltPages(/^\/pane\./);
+  const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled }, {}, lacking.address);
+  await pane.shows("The pane could not be loaded: close it and open it again.");
+  const [reply] = await pane.host.callAll([{ id: "CONTACT.WATTS", handed: [[[20]], [[0.16]]], address: "Log!D2" }]);
+  expect(reply?.value).toEqual([[3.2]]);
+  lacking.close();
 });
 
 test("the pane has no faults of accessibility and stays within its width", async () => {

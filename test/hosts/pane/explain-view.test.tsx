@@ -95,6 +95,26 @@ describe("other cells", () => {
   });
 });
 
+describe("an error that lasts", () => {
+  const shown = (code: string) => selected('=BIMETAL.TRIP.RANGE(51,20,"C")', { value: new CellError(code) });
+
+  test.each(["#NAME?", "#BUSY!", "#CALC!"])("%s is answered with Recalculate", async (code) => {
+    expect((await paneFor(shown(code))).text).toMatch(/^ #\S+ .*\b[Pp]ress Recalculate/);
+  });
+
+  test.each(["#VALUE!", "#N/A"])("%s over values that can be answered is told to be outdated", async (code) => {
+    const { text } = await paneFor(shown(code));
+    expect(text).toContain(`${code} still stands in the cell, but these values can be answered: press Recalculate.`);
+    expect(text).toMatch(/longest 60 s/);
+  });
+
+  test("over a refusal it is the refusal that is told, and inside another formula the error may be that one's own", async () => {
+    const value = new CellError("#VALUE!");
+    for (const formula of ['=BIMETAL.TRIP.RANGE(-3,20,"C")', "=1/BIMETAL.CONTACT.WATTS(20,0.16)"])
+      expect((await paneFor(selected(formula, { value }))).text).not.toContain("still stands in the cell");
+  });
+});
+
 test("several of our functions in one formula can be stepped through, each by a button that says whether it is told", async () => {
   const { html, text } = await paneFor(selected("=BIMETAL.CONTACT.WATTS(20,0.16)+BIMETAL.CONTACT.OHMS(20,0.16)"));
   expect(text).toContain("2 of our functions stand in this formula");

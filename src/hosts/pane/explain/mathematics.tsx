@@ -28,7 +28,7 @@ export const Mathematics = ({ tex, plain }: { tex: string; plain?: string }) => 
 };
 
 const typeset = async (tex: string): Promise<string[]> => {
-  const { default: katex } = await import("katex");
+  const { default: katex } = await import(/* webpackChunkName: "mathematics" */ "katex");
   const options = { output: "mathml", throwOnError: true, strict: "ignore", trust: false } as const;
   return piecesOf(tex).map((piece) => katex.renderToString(`\\displaystyle ${piece}`, options));
 };
