@@ -1,13 +1,12 @@
 import { CellError } from "../../definition/cells";
 import type { AnyDefinition } from "../../definition/define";
-import { Memory } from "../../definition/memory";
 import type { Book } from "./book";
 import { circularCells } from "./circles";
 import { BREAKDOWN } from "./cures";
 import type { GridView } from "./grid-view";
 import { sayPlace } from "./place";
 import { type Kept, readable } from "./readable";
-import { type Run, runEngine } from "./run";
+import { type Run, type RunOptions, runEngine } from "./run";
 import { ROOM } from "./snapshot";
 import { Spelling } from "./spelling";
 
@@ -21,13 +20,13 @@ export interface Calculated extends Run {
 const MOST_ROUNDS = 6;
 
 /**
- * Calculates every formula of a workbook, without a grid to show it. Calls are remembered in `memory` by their cells.
+ * Calculates every formula of a workbook, without a grid to show it.
  * A formula that the engine cannot calculate as a spreadsheet would is kept: see `kept`.
  */
 export const calculate = async (
   book: Book,
   catalogue: readonly AnyDefinition[],
-  memory = new Memory(),
+  options: Omit<RunOptions, "room"> = {},
 ): Promise<Calculated> => {
   const spelling = new Spelling(catalogue);
   const alsoKeep = new Map<string, string>();
@@ -35,7 +34,7 @@ export const calculate = async (
   for (let round = 1; ; round++) {
     const { book: engineBook, kept } = readable(book, catalogue, alsoKeep);
     // The formulas need no names any more.
-    const run = await runEngine({ ...engineBook, names: [] }, catalogue, memory, room);
+    const run = await runEngine({ ...engineBook, names: [] }, catalogue, { ...options, room });
     const faults = run.isCircular() ? circles(engineBook, run) : faultsOf(book, run, spelling);
     const fresh = faults.filter(([place]) => !alsoKeep.has(place));
     const lacking = run.lacking();

@@ -1,5 +1,13 @@
 import { CellValueType } from "@univerjs/core";
-import { BaseFunction, BaseReferenceObject, ErrorType, Interpreter, LexerTreeBuilder } from "@univerjs/engine-formula";
+import {
+  AstTreeBuilder,
+  BaseFunction,
+  BaseReferenceObject,
+  ErrorType,
+  Interpreter,
+  LexerNode,
+  LexerTreeBuilder,
+} from "@univerjs/engine-formula";
 import { demand } from "./demand";
 import { engineError } from "./engine-values";
 import { MOST_COLUMNS, MOST_ROWS } from "./place";
@@ -69,6 +77,23 @@ export const readAnew = (): void => {
       return treeBuilder.apply(this, formula);
     } catch {
       return ErrorType.VALUE;
+    }
+  };
+};
+
+/** A formula that cannot be made into a tree (a LAMBDA whose parameter is a call) would end the calculation of the whole workbook. */
+export const catchMisreadings = (): void => {
+  const { prototype } = AstTreeBuilder;
+  demand(typeof prototype.parse === "function", "it makes no trees of formulas");
+  const { parse } = prototype;
+  prototype.parse = function (node) {
+    try {
+      return parse.call(this, node);
+    } catch {
+      // LET of nothing: the engine's own way to its node for an error, whose class it does not export.
+      const nothing = new LexerNode();
+      nothing.setToken("LET");
+      return parse.call(this, nothing);
     }
   };
 };

@@ -10,8 +10,9 @@ import {
 } from "@univerjs/core";
 import { type Cell, CellError } from "../../definition/cells";
 import type { ErrorNote } from "./engine-values";
-import { type Block, isIn, MOST_COLUMNS, MOST_ROWS, type Place } from "./place";
+import { type Block, MOST_COLUMNS, MOST_ROWS, type Place } from "./place";
 import { goesInCircle } from "./settle";
+import { type FindBlock, indexOfBlocks } from "./spill-index";
 import { formulaRecord } from "./univer-internals";
 
 /** What stands in the cells of a running grid, whole doubles and not what is displayed. */
@@ -33,7 +34,8 @@ export interface GridView {
   isCircular(): boolean;
 }
 
-export const viewOf = (univer: Univer, unit: string): GridView => {
+/** `isStill`: nothing will change any more, so the answers that fill several cells are looked through once and not for each cell. */
+export const viewOf = (univer: Univer, unit: string, isStill = false): GridView => {
   const record = formulaRecord(univer);
   const book = univer.__getInjector().get(IUniverInstanceService).getUnit<Workbook>(unit);
   if (!book) throw new Error(`No workbook ${unit} is open in the grid.`);
@@ -61,8 +63,16 @@ export const viewOf = (univer: Univer, unit: string): GridView => {
     );
   };
 
-  const spillsOn = (sheet: string): Block[] =>
-    extentsOn(sheet).filter((block) => shownError(cellAt({ sheet, ...block })) !== "#SPILL!");
+  const blocksOn = (sheet: string): { spills: readonly Block[]; find: FindBlock } => {
+    const spills = extentsOn(sheet).filter((block) => shownError(cellAt({ sheet, ...block })) !== "#SPILL!");
+    return { spills, find: indexOfBlocks(spills) };
+  };
+  const known = new Map<string, ReturnType<typeof blocksOn>>();
+  const onSheet = (sheet: string) => {
+    const found = known.get(sheet) ?? blocksOn(sheet);
+    if (isStill) known.set(sheet, found);
+    return found;
+  };
 
   const lacking = () => {
     let rows = 0;
@@ -77,7 +87,7 @@ export const viewOf = (univer: Univer, unit: string): GridView => {
   };
 
   const spillAt: GridView["spillAt"] = (place) => {
-    const block = spillsOn(place.sheet).find((spill) => isIn(spill, place));
+    const block = onSheet(place.sheet).find(place);
     return block && { ...block, sheet: place.sheet };
   };
 
@@ -86,7 +96,7 @@ export const viewOf = (univer: Univer, unit: string): GridView => {
 
   return {
     sheets: book.getSheets().map((sheet) => sheet.getName()),
-    spillsOn,
+    spillsOn: (sheet) => onSheet(sheet).spills,
     lacking,
     isCircular: () => goesInCircle(unit),
     spillAt,

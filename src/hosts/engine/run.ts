@@ -8,7 +8,7 @@ import "@univerjs/engine-formula/facade";
 import "@univerjs/sheets/facade";
 import "@univerjs/sheets-formula/facade";
 import type { AnyDefinition } from "../../definition/define";
-import type { Memory } from "../../definition/memory";
+import { Memory } from "../../definition/memory";
 import type { Book } from "./book";
 import { type Defect, functionsFor } from "./functions";
 import { type GridView, viewOf } from "./grid-view";
@@ -30,13 +30,20 @@ export class UnfinishedCalculation extends Error {
 /** Longer than any workbook of people takes. */
 const PATIENCE_MINUTES = 20;
 
+export interface RunOptions {
+  /** Where calls are remembered by their cells. */
+  readonly memory?: Memory;
+  readonly room?: Room;
+  readonly patienceMinutes?: number;
+  /** Hears now and then how many formulas are done. */
+  readonly onProgress?: (done: number, of: number) => void;
+}
+
 /** Throws UnfinishedCalculation. */
 export const runEngine = async (
   book: Book,
   catalogue: readonly AnyDefinition[],
-  memory: Memory,
-  room?: Room,
-  patienceMinutes = PATIENCE_MINUTES,
+  { memory = new Memory(), room, patienceMinutes = PATIENCE_MINUTES, onProgress }: RunOptions = {},
 ): Promise<Run> => {
   prepareEngine();
   const defects: Defect[] = [];
@@ -54,9 +61,12 @@ export const runEngine = async (
   const grid = FUniver.newAPI(univer);
   const snapshot = snapshotOf(book, room);
   const done = new Promise<unknown>((resolve) => grid.getFormula().calculationEnd(resolve));
+  grid.getFormula().calculationProcessing(({ completedFormulasCount: calculated, totalFormulasToCalculate: all }) => {
+    if (all > 0) onProgress?.(calculated, all);
+  });
   grid.createWorkbook(snapshot);
   if (hasFormula(book)) await inTime(done, patienceMinutes);
-  return { ...viewOf(univer, snapshot.id), defects, close: () => univer.dispose() };
+  return { ...viewOf(univer, snapshot.id, true), defects, close: () => univer.dispose() };
 };
 
 const inTime = async (done: Promise<unknown>, minutes: number): Promise<void> => {

@@ -2,7 +2,7 @@ import type { Univer } from "@univerjs/core";
 import { ALL_IMPLEMENTED_FUNCTIONS_SET, CELL_INVERTED_INDEX_CACHE, FormulaDataModel } from "@univerjs/engine-formula";
 import { installCellIndex } from "./cell-index";
 import { bounded, joinsNumbers, Sort, Unique } from "./cured-functions";
-import { askWholeSheet, boundReferences, catchBreakdowns, keepEmptyText, readAnew } from "./cures";
+import { askWholeSheet, boundReferences, catchBreakdowns, catchMisreadings, keepEmptyText, readAnew } from "./cures";
 import { demand, type FunctionClass } from "./demand";
 import { AnchorArray, installOperators, Single } from "./operators";
 import { settleSpills } from "./settle";
@@ -24,6 +24,7 @@ export const prepareEngine = (): void => {
   askWholeSheet();
   boundReferences();
   readAnew();
+  catchMisreadings();
   catchBreakdowns();
   installOperators();
   demand(settleSpills(), "it calculates in other steps");

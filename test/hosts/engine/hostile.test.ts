@@ -1,5 +1,4 @@
 import { zipSync } from "fflate";
-import { Memory } from "../../../src/definition/memory";
 import { catalogue } from "../../../src/functions";
 import { cellsFrom } from "../../../src/hosts/engine/book";
 import { calculate } from "../../../src/hosts/engine/calculate";
@@ -145,7 +144,7 @@ test("long circles, deep chains and formulas that read whole columns end in good
 
 test("a calculation that takes too long is given up", async () => {
   const cells = cellsFrom([[1], ...Array.from({ length: 5000 }, (_, row) => [`=A${row + 1}+1`])]);
-  const run = runEngine({ sheets: [{ name: "S", cells }] }, [], new Memory(), undefined, 0);
+  const run = runEngine({ sheets: [{ name: "S", cells }] }, [], { patienceMinutes: 0 });
   await expect(run).rejects.toThrow(new UnfinishedCalculation("The calculation did not end within 0 minutes."));
 });
 

@@ -82,7 +82,7 @@ describe("a call from a cell of the engine", () => {
         ],
       },
       [told, twice, contactWatts],
-      memory,
+      { memory },
     );
   });
 
