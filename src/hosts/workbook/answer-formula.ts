@@ -2,7 +2,7 @@ import { type Cell, CellError } from "../../definition/cells";
 import type { AnyDefinition } from "../../definition/define";
 import { calculate } from "../engine/calculate";
 import { csv } from "./csv";
-import type { Outcome } from "./terminal";
+import type { Outcome } from "./watch";
 
 const sheet = "Scratch";
 

@@ -1,5 +1,3 @@
-import { catalogue } from "../../functions";
-import { answerFormula } from "./answer-formula";
-import { runCommand } from "./terminal";
+import { watch } from "./watch";
 
-void runCommand((words) => answerFormula(words, catalogue));
+void watch(() => import("./cell-work"));

@@ -1,5 +1,3 @@
-import { catalogue } from "../../functions";
-import { recalculateWorkbook } from "./recalculate-workbook";
-import { runCommand } from "./terminal";
+import { watch } from "./watch";
 
-void runCommand((words) => recalculateWorkbook(words, catalogue, (sentence) => process.stderr.write(`${sentence}\n`)));
+void watch(() => import("./recalculate-work"));

@@ -3,9 +3,12 @@ import type { Book } from "../engine/book";
 import type { Calculated } from "../engine/calculate";
 import { sayPlace } from "../engine/place";
 import type { Spelling } from "../engine/spelling";
+import { shortened } from "./plain-line";
 
 /** Cells named in a summary; beyond these their number alone is told. */
 const MOST_NAMED = 200;
+/** Of a longer formula the beginning is told. */
+const MOST_FORMULA = 200;
 
 /** What became of a workbook's formulas, for a person to read. */
 export interface Summary {
@@ -43,7 +46,7 @@ export const summaryOf = (name: string, book: Book, grid: Calculated, spelling: 
       `${name}: ${count(formulas.length, "formula", "formulas")}, ${ours.length} with functions of BIMETAL.`,
       ...listed(refusals, "cell is refused or shows an error", "cells are refused or show an error"),
       ...listed(
-        grid.kept.map(({ place, formula, why }) => `${sayPlace(place)}: ${why} ${formula}`),
+        grid.kept.map(({ place, formula, why }) => `${sayPlace(place)}: ${why} ${shortened(formula, MOST_FORMULA)}`),
         "formula was not calculated and keeps its value",
         "formulas were not calculated and keep their values",
       ),

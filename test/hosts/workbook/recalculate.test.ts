@@ -79,7 +79,7 @@ describe("the command recalculate", () => {
     ["two workbooks", ["a.xlsx", "b.xlsx"], /^One workbook at a time/],
     ["an unknown option", ["a.xlsx", "--fast"], /^Unknown option '--fast'/],
     ["a file that is not there", ["/nowhere/log.xlsx"], /^There is no file/],
-    ["a folder", ["FOLDER"], /could not be read/],
+    ["a folder", ["FOLDER"], /is no file/],
     ["a text file", ["FOLDER/note.txt"], /this is not an \.xlsx workbook|no zip package/i],
     [
       "a sheet that is not there",
