@@ -33,6 +33,8 @@ export interface SheetCell {
   readonly spill?: { readonly rows: number; readonly columns: number };
   /** `fixed`: an array formula of the old kind, whose block does not grow or shrink. `single`: stored as a one-cell formula. */
   readonly stored?: "fixed" | "single";
+  /** Formulas of one sheet with the same word here are written once in the file, and moved from cell to cell. */
+  readonly shared?: string;
   readonly style?: Style;
 }
 

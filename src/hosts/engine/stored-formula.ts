@@ -28,6 +28,13 @@ export const typedFormula = (stored: string, spelling: Spelling): string => {
   return withOperators(words);
 };
 
+/** Whether a spreadsheet finds every function of ours in a formula of a file: a bare name it never binds, nor one behind a foreign workbook's. */
+export const isBound = (stored: string, spelling: Spelling): boolean =>
+  tokenize(`=${stored}`).every((token, place, tokens) => {
+    if (!isFunction(token) || spelling.typed(bare(token.value)) === undefined) return true;
+    return token.value.toLowerCase().startsWith(ADD_IN) && tokens[place - 1]?.value !== "!";
+  });
+
 interface Word {
   readonly type: string;
   readonly value: string;

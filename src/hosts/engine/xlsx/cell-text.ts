@@ -4,7 +4,15 @@ import type { WrittenCell } from "./sheet-walk";
 import { escapeAttribute, escapeText } from "./xml";
 
 /** Errors that a file may hold (ECMA-376 part 1, 18.18.11 and CT_Cell); younger ones need records of their own, so #VALUE! stands for them. */
-const fileErrors: ReadonlySet<string> = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"]);
+export const fileErrors: ReadonlySet<string> = new Set([
+  "#NULL!",
+  "#DIV/0!",
+  "#VALUE!",
+  "#REF!",
+  "#NAME?",
+  "#NUM!",
+  "#N/A",
+]);
 
 /** A cell's value as a file holds a formula's answer: the type and the element. */
 export const valueText = (value: Cell): { type: string | undefined; element: string } => {
@@ -23,25 +31,25 @@ export const tag = (name: string, attributes: Readonly<Record<string, string | u
     .map(([key, value]) => (value === undefined ? "" : ` ${key}="${escapeAttribute(value)}"`))
     .join("")}${close}`;
 
-/** What is to become of a cell's formula: its extent, or its whole spelling when it is written anew as a dynamic array. */
+/** What is to become of a cell's formula. */
 export interface FormulaChange {
-  readonly ref: string;
-  readonly anew?: { readonly text: string; readonly mark: string };
+  /** The cells that it fills; left out, those that it filled before. */
+  readonly ref?: string | undefined;
+  /** Its whole spelling; and the `cm` of a formula that becomes a dynamic array. */
+  readonly anew?: { readonly text: string; readonly mark?: number | undefined } | undefined;
 }
 
 /** A written cell with another value; whatever else stands in it (its style, its formula, what follows) stays as it is. */
 export const cellWith = (xml: string, written: WrittenCell, value: Cell, change?: FormulaChange): string => {
-  const { open, formula, end } = written;
+  const { open, formula } = written;
   const { type, element } = valueText(value);
   // A value's own metadata (vm) belongs to the value that goes.
   const { t: _, vm: __, ...kept } = open.attributes;
-  const attributes = { ...kept, t: type, ...(change?.anew && { cm: change.anew.mark }) };
-  const opening = tag("c", attributes);
+  const mark = change?.anew?.mark;
+  const attributes = { ...kept, t: type, ...(mark !== undefined && { cm: String(mark) }) };
   const rest = open.isSelfClosing ? "" : remainder(xml, written);
   const inner = `${formula ? formulaElement(xml, formula, change) : ""}${element}${rest}`;
-  return inner === "" && open.isSelfClosing === (xml.slice(end - 2, end) === "/>") && inner === ""
-    ? tag("c", attributes, "/>")
-    : `${opening}${inner}</c>`;
+  return inner === "" ? tag("c", attributes, "/>") : `${tag("c", attributes)}${inner}</c>`;
 };
 
 const formulaElement = (
@@ -50,9 +58,12 @@ const formulaElement = (
   change: FormulaChange | undefined,
 ): string => {
   const { attributes, open, from, to } = formula;
-  if (change?.anew) return `${tag("f", { t: "array", ref: change.ref })}${escapeText(change.anew.text)}</f>`;
-  if (!change || attributes.ref === change.ref) return xml.slice(from, to);
-  return tag("f", { ...attributes, ref: change.ref }, open.isSelfClosing ? "/>" : ">") + xml.slice(open.to, to);
+  const ref = change?.ref ?? attributes.ref;
+  const anew = change?.anew;
+  if (anew?.mark !== undefined) return `${tag("f", { t: "array", ref })}${escapeText(anew.text)}</f>`;
+  if (anew) return `${tag("f", { ...attributes, ref })}${escapeText(anew.text)}</f>`;
+  if (attributes.ref === ref) return xml.slice(from, to);
+  return tag("f", { ...attributes, ref }, open.isSelfClosing ? "/>" : ">") + xml.slice(open.to, to);
 };
 
 /** What stands in a cell beside its formula and value: extensions of later versions. */

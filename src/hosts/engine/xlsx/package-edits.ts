@@ -1,5 +1,6 @@
 import { tag } from "./cell-text";
 import { METADATA_RELATION, METADATA_TYPE, metadataPart } from "./metadata";
+import { withDynamicMark } from "./metadata-merge";
 import type { OpenedWorkbook } from "./open-workbook";
 import { relationsOf } from "./parts";
 import { type Splice, spliced } from "./splice";
@@ -11,21 +12,44 @@ const TYPES = "[Content_Types].xml";
 const folderOf = (part: string): string => part.slice(0, part.lastIndexOf("/") + 1);
 const relationsPart = (part: string): string => `${folderOf(part)}_rels/${part.slice(folderOf(part).length)}.rels`;
 
+/** What a cell's `cm` is to be so that its formula is a dynamic array, and the parts that must be changed for it. */
+export interface DynamicMark {
+  readonly mark: number;
+  readonly changes: Changes;
+}
+
+/** Undefined when the workbook's metadata are written in a way that nothing can be added to. */
+export const dynamicMark = (opened: OpenedWorkbook): DynamicMark | undefined => {
+  const [mark] = opened.dynamicMarks;
+  if (mark !== undefined) return { mark, changes: new Map() };
+  const { pack, workbookPart } = opened;
+  const written = relationsOf(pack, workbookPart).find(({ type }) => type === "sheetMetadata")?.target;
+  if (written === undefined || !pack.has(written)) return { mark: 1, changes: addMetadata(opened) };
+  const merged = withDynamicMark(pack.text(written));
+  return merged && { mark: merged.mark, changes: new Map([[written, merged.xml]]) };
+};
+
 /** Adds the part that marks dynamic arrays to a workbook that has none. */
-export const addMetadata = ({ pack, workbookPart }: OpenedWorkbook, changes: Changes): Changes => {
-  const part = `${folderOf(workbookPart)}metadata.xml`;
+const addMetadata = ({ pack, workbookPart }: OpenedWorkbook): Changes => {
+  const folder = folderOf(workbookPart);
+  const name = firstFree("metadata", ".xml", (candidate) => pack.has(`${folder}${candidate}`));
   const ids = new Set(relationsOf(pack, workbookPart).map(({ id }) => id));
-  let number = ids.size + 1;
-  while (ids.has(`rId${number}`)) number += 1;
-  const relation = tag("Relationship", { Id: `rId${number}`, Type: METADATA_RELATION, Target: "metadata.xml" }, "/>");
-  const override = tag("Override", { PartName: `/${part}`, ContentType: METADATA_TYPE }, "/>");
+  const id = firstFree("rIdMetadata", "", (candidate) => ids.has(candidate));
+  const relation = tag("Relationship", { Id: id, Type: METADATA_RELATION, Target: name }, "/>");
+  const override = tag("Override", { PartName: `/${folder}${name}`, ContentType: METADATA_TYPE }, "/>");
   const relations = relationsPart(workbookPart);
   return new Map([
-    ...changes,
-    [part, metadataPart],
-    [relations, beforeEnd(changes.get(relations) ?? pack.text(relations), relations, relation)],
-    [TYPES, beforeEnd(changes.get(TYPES) ?? pack.text(TYPES), TYPES, override)],
+    [`${folder}${name}`, metadataPart],
+    [relations, beforeEnd(pack.text(relations), relations, relation)],
+    [TYPES, beforeEnd(pack.text(TYPES), TYPES, override)],
   ]);
+};
+
+const firstFree = (name: string, ending: string, isTaken: (candidate: string) => boolean): string => {
+  let number = 1;
+  const candidate = () => `${name}${number === 1 ? "" : number}${ending}`;
+  while (isTaken(candidate())) number += 1;
+  return candidate();
 };
 
 /**

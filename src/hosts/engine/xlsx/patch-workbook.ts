@@ -3,9 +3,9 @@ import type { Sheet, SheetCell } from "../book";
 import type { Calculated } from "../calculate";
 import { type Block, isIn, sayBlock, sayPlace } from "../place";
 import type { Spelling } from "../spelling";
-import { storedFormula } from "../stored-formula";
+import { isBound, storedFormula } from "../stored-formula";
 import type { OpenedWorkbook } from "./open-workbook";
-import { addMetadata, dropCalculationOrder } from "./package-edits";
+import { dropCalculationOrder, dynamicMark } from "./package-edits";
 import { type Cells, patchSheet, type Wanted } from "./sheet-patch";
 import type { Entry } from "./zip";
 import { pack as packEntry, writeEntries } from "./zip-write";
@@ -22,44 +22,43 @@ export interface Patched {
  * ours that stood there as plain text, which a spreadsheet never binds, is written anew as one that it does.
  */
 export const patchWorkbook = (opened: OpenedWorkbook, calculated: Calculated, spelling: Spelling): Patched => {
-  const { book, pack, sheetParts, dynamicMarks } = opened;
+  const { book, pack, sheetParts } = opened;
   const left = new Set([...calculated.kept, ...calculated.defects].map(({ place }) => sayPlace(place)));
-  // Where a workbook has metadata of other kinds only, a formula cannot be marked without writing that part anew: it stays as it is.
-  const [known] = dynamicMarks;
-  const mark = known ?? (pack.has("xl/metadata.xml") ? undefined : 1);
+  const dynamic = dynamicMark(opened);
   const changes = new Map<string, string>();
-  let changed = 0;
-  let anew = 0;
+  let [changed, marked] = [0, 0];
   book.sheets.forEach((sheet, place) => {
     const part = sheetParts[place] as string;
     const wanted = new Map<number, Map<number, Wanted>>();
     const spills = new Map(calculated.spillsOn(sheet.name).map((block) => [`${block.row} ${block.column}`, block]));
+    const isLeft = (cell: SheetCell) => left.has(sayPlace({ sheet: sheet.name, ...cell }));
+    // One of these that stays as it is needs the cell in which they are written out.
+    const together = new Set(
+      sheet.cells.flatMap((cell) => (cell.shared !== undefined && isLeft(cell) ? cell.shared : [])),
+    );
     for (const cell of sheet.cells) {
-      if (cell.formula === undefined || left.has(sayPlace({ sheet: sheet.name, ...cell }))) continue;
-      const isPlain = cell.stored === "single" && mark !== undefined && spelling.isOurs(cell.formula);
-      const block = spills.get(`${cell.row} ${cell.column}`) ?? {
-        row: cell.row,
-        column: cell.column,
-        rows: 1,
-        columns: 1,
-      };
+      if (cell.formula === undefined || isLeft(cell)) continue;
+      const { row, column, formula, stored, shared } = cell;
+      const canMark = stored !== "single" || (dynamic !== undefined && !(shared !== undefined && together.has(shared)));
+      const isOurs = canMark && spelling.isOurs(formula);
+      const one = { row, column, rows: 1, columns: 1 };
+      const block = stored === "single" && !isOurs ? one : (spills.get(`${row} ${column}`) ?? one);
       wantBlock(wanted, sheet, cell, block, calculated);
-      const ref = sayBlock(block);
-      const value = calculated.valueAt({ sheet: sheet.name, row: cell.row, column: cell.column });
-      if (isPlain) anew += 1;
-      const text = isPlain ? { anew: { text: storedFormula(cell.formula, spelling), mark: String(mark) } } : {};
-      const isDynamic = cell.spill !== undefined && cell.stored === undefined;
-      put(wanted, cell.row, cell.column, { value, ...((isPlain || isDynamic) && { formula: { ref, ...text } }) });
+      const ref = stored === "fixed" ? undefined : sayBlock(block);
+      const ours = isOurs ? { text: storedFormula(formula, spelling), mark: dynamic?.mark } : undefined;
+      const value = calculated.valueAt({ sheet: sheet.name, row, column });
+      put(wanted, row, column, { value, ...((ours || stored === undefined) && { formula: { ref, ours } }) });
     }
     if (wanted.size === 0) return;
     const before = pack.text(part);
-    const patched = patchSheet(before, part, wanted, valuesOf(sheet));
+    const patched = patchSheet(before, part, wanted, valuesOf(sheet), (text) => isBound(text, spelling));
     changed += patched.changed;
+    marked += patched.marked;
     if (patched.xml !== before) changes.set(part, patched.xml);
   });
-  const edited =
-    anew > 0 ? dropCalculationOrder(opened, known === undefined ? addMetadata(opened, changes) : changes) : changes;
-  return { bytes: changed + anew === 0 ? writeEntries(pack.entries) : withChanges(pack.entries, edited), changed };
+  if (marked > 0 && dynamic) for (const [part, text] of dynamic.changes) changes.set(part, text);
+  const edited = marked > 0 ? dropCalculationOrder(opened, changes) : changes;
+  return { bytes: edited.size === 0 ? writeEntries(pack.entries) : withChanges(pack.entries, edited), changed };
 };
 
 const put = (wanted: Map<number, Map<number, Wanted>>, row: number, column: number, want: Wanted): void => {
@@ -95,13 +94,14 @@ const valuesOf = (sheet: Sheet): Cells<Cell> => {
 };
 
 const withChanges = (entries: readonly Entry[], changes: ReadonlyMap<string, string>): Uint8Array<ArrayBuffer> => {
-  const open = new Map(changes);
+  // The names of parts are equal in any case.
+  const open = new Map([...changes].map(([name, text]) => [name.toLowerCase(), { name, text }]));
   const kept = entries.flatMap((entry) => {
-    const text = open.get(entry.name);
-    open.delete(entry.name);
-    if (text === undefined) return [entry];
-    return text === "" ? [] : [packEntry(entry.name, new TextEncoder().encode(text), entry)];
+    const change = open.get(entry.name.toLowerCase());
+    open.delete(entry.name.toLowerCase());
+    if (change === undefined) return [entry];
+    return change.text === "" ? [] : [packEntry(entry.name, new TextEncoder().encode(change.text), entry)];
   });
-  const added = [...open].map(([name, text]) => packEntry(name, new TextEncoder().encode(text)));
+  const added = [...open.values()].map(({ name, text }) => packEntry(name, new TextEncoder().encode(text)));
   return writeEntries([...kept, ...added]);
 };

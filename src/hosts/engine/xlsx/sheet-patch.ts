@@ -1,12 +1,16 @@
 import { type Cell, CellError } from "../../../definition/cells";
-import { cellWith, type FormulaChange, newCell, tag, valueText } from "./cell-text";
-import { walkSheet } from "./sheet-walk";
+import { cellWith, type FormulaChange, fileErrors, newCell, tag, valueText } from "./cell-text";
+import { type WrittenCell, walkSheet } from "./sheet-walk";
 import { type Splice, spliced } from "./splice";
 
 /** What a cell is to hold. */
 export interface Wanted {
   readonly value: Cell;
-  readonly formula?: FormulaChange;
+  readonly formula?: {
+    readonly ref?: string | undefined;
+    /** A formula with functions of ours: how it is to be written where the file spells it so that no spreadsheet finds them. */
+    readonly ours?: { readonly text: string; readonly mark: number | undefined } | undefined;
+  };
 }
 
 /** Cells by row and column. */
@@ -14,16 +18,18 @@ export type Cells<T> = ReadonlyMap<number, ReadonlyMap<number, T>>;
 
 /**
  * A sheet's part with other values in some cells; every other character stays. `has` is what the cells hold now: a cell that already
- * holds what is wanted is left alone to the letter.
+ * holds what is wanted is left alone to the letter. `isBound` tells whether a spreadsheet finds our functions in a formula as it stands
+ * there. `marked` counts the formulas that became dynamic arrays.
  */
 export const patchSheet = (
   xml: string,
   part: string,
   wanted: Cells<Wanted>,
   has: Cells<Cell>,
-): { xml: string; changed: number } => {
+  isBound: (formula: string) => boolean,
+): { xml: string; changed: number; marked: number } => {
   const splices: Splice[] = [];
-  let changed = 0;
+  let [changed, marked] = [0, 0];
   const rows = [...wanted.keys()].sort((a, b) => a - b);
   let next = 0;
   let seen = new Set<number>();
@@ -66,10 +72,11 @@ export const patchSheet = (
       seen.add(column);
       const want = wanted.get(row)?.get(column);
       if (!want) return;
-      const change = want.formula;
-      const sameFormula = !change || (!change.anew && written.formula?.attributes.ref === change.ref);
-      if (sameFormula && isSame(want.value, has.get(row)?.get(column) ?? null)) return;
-      changed += 1;
+      const change = changeOf(written, want.formula, isBound);
+      const sameValue = isSame(want.value, has.get(row)?.get(column) ?? null) && !saysAnotherError(written, want.value);
+      if (sameValue && !change) return;
+      if (!sameValue) changed += 1;
+      if (change?.anew?.mark !== undefined) marked += 1;
       splices.push({ from: open.from, to: end, put: cellWith(xml, written, want.value, change) });
     },
     rowEnd: ({ row, open, closeFrom, end }) => {
@@ -91,8 +98,24 @@ export const patchSheet = (
       if (name === "sheetData") addRows(Infinity, from);
     },
   });
-  return { xml: spliced(xml, splices), changed };
+  return { xml: spliced(xml, splices), changed, marked };
 };
+
+type Change = FormulaChange | undefined;
+
+const changeOf = ({ formula }: WrittenCell, want: Wanted["formula"], isBound: (formula: string) => boolean): Change => {
+  if (!formula || !want) return undefined;
+  const { attributes, text } = formula;
+  const ref = want.ref ?? attributes.ref;
+  const isArray = attributes.t === "array";
+  if (want.ours && !isArray) return { ref, anew: want.ours };
+  if (want.ours && !isBound(text)) return { ref, anew: { text: want.ours.text } };
+  return attributes.ref === ref ? undefined : { ref };
+};
+
+/** An error that a file cannot spell is #VALUE! there and named by `vm`; that name must not outlive it. */
+const saysAnotherError = ({ open }: WrittenCell, value: Cell): boolean =>
+  open.attributes.vm !== undefined && value instanceof CellError && fileErrors.has(value.code);
 
 const isSame = (a: Cell, b: Cell): boolean =>
   a instanceof CellError

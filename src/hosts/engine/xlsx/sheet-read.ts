@@ -74,7 +74,9 @@ const readCell = (written: WrittenCell, shared: Map<string, string>, shelf: Shel
   const text = formulaText(written, shared);
   if (text === undefined) return cell;
   const typed = typedFormula(text, shelf.spelling);
-  if (formula.attributes.t !== "array") return { ...cell, formula: typed, stored: "single" };
+  const { t: kind, si } = formula.attributes;
+  if (kind !== "array")
+    return { ...cell, formula: typed, stored: "single", ...(kind === "shared" && si !== undefined && { shared: si }) };
   const block = readBlock(formula.attributes.ref ?? "") ?? { rows: 1, columns: 1 };
   const isDynamic = shelf.dynamicMarks.has(Number(open.attributes.cm ?? 0));
   const spill = { rows: block.rows, columns: block.columns };
