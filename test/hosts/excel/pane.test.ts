@@ -1,11 +1,8 @@
 import { setTimeout as pause } from "node:timers/promises";
-import axe from "axe-core";
-import type { Page } from "puppeteer-core";
 import { insertAction } from "../../../src/hosts/excel/ribbon";
-import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
+import { openBrowser, type TestBrowser } from "../../support/browser";
 import { serveBuiltPages } from "./built-pages";
-import { ExcelHost } from "./excel-host";
-import { ScriptedWorkbook } from "./scripted-workbook";
+import { cell, faults, openPaneInExcel, paneText, spilled } from "./pane-in-excel";
 
 // The built add-in in a browser that takes itself for a pane of Excel: office.js, functions, port and pane together.
 
@@ -20,80 +17,13 @@ afterAll(async () => {
   pages.close();
 });
 
-const cell = (address: string, formula: string, value: unknown) => ({
-  "GetActiveCell()": {
-    Address: address,
-    Formulas: [[formula]],
-    Values: [[value]],
-    ValueTypes: [[typeof value === "number" ? "Double" : "String"]],
-    RowIndex: 1,
-    ColumnIndex: 5,
-  },
-});
 const asking = '=BIMETAL.TRIP.RANGE(51,20,"C")';
-const spilled = {
-  "GetActiveCell().GetSpillParentOrNullObject()": null,
-  "GetActiveCell().GetSpillingToRangeOrNullObject()": { Address: "Log!F2:G2" },
-};
 
-interface Pane extends WatchedPage {
-  readonly host: ExcelHost;
-  text(): Promise<string>;
-  shows(words: string): Promise<void>;
-}
-
-/** As much of the host as office.js asks for on its way to Office.onReady, by the names of its questions. */
-const hostFacts = ({ ground = "#FFFFFF", excelApi = "1.15" }): Record<string, unknown> => ({
-  GetAppType: 1,
-  GetAppVersionMajor: 16,
-  GetAppVersionMinor: 1,
-  GetSolutionToken: '<t aid="add-in" oid="person"/>',
-  GetFeaturesForSolution: "{}",
-  GetSupportedMatrix: JSON.stringify({ ExcelApi: excelApi, CustomFunctionsRuntime: "1.3", CustomFunctions: "1.7" }),
-  // A colour is a number here, blue first; a grey is the same either way.
-  GetOfficeThemeInfo: JSON.stringify({ bodyBackgroundColor: Number.parseInt(ground.slice(1), 16) }),
-});
-
-/** Opens the pane as Excel on Windows does: the host's name in the address, a bridge for messages, facts about the host. */
-const openInExcel = async (
+const openInExcel = (
   objects: Record<string, object | null>,
-  facts: { ground?: string; excelApi?: string } = {},
-  from = pages.address,
-): Promise<Pane> => {
-  const watched = await browser.openPage();
-  const { page } = watched;
-  const send = (message: object) =>
-    page.evaluate(
-      (text) => (window as unknown as Bridged)._richApiNativeBridge.onMessageFromHost?.(text),
-      JSON.stringify(message),
-    );
-  const host = new ExcelHost(send, new ScriptedWorkbook({ Worksheets: {}, ...objects }));
-  await page.exposeFunction("tellExcel", (text: string) => host.receive(text));
-  await page.evaluateOnNewDocument((known) => {
-    const inside = window as unknown as Bridged;
-    inside._richApiNativeBridge = { sendMessageToHost: (text) => inside.tellExcel(text) };
-    const noSettings = new Proxy({}, { get: () => () => {} });
-    inside.external.GetContext = () =>
-      new Proxy({}, { get: (_, asked: string) => () => (asked === "GetSettings" ? noSettings : (known[asked] ?? "")) });
-  }, hostFacts(facts));
-  await page.setViewport({ width: 350, height: 700 });
-  await page.goto(`${from}/taskpane.html?_host_Info=Excel$Win32$16.01$en-US$$$$0`);
-  const shows = async (words: string) => {
-    // Quantities are held together by spaces that do not break.
-    const isShown = (wanted: string) => document.body.textContent?.replace(/\s+/g, " ").includes(wanted);
-    await page.waitForFunction(isShown, { timeout: 10_000 }, words);
-  };
-  return { ...watched, host, shows, text: () => textOf(page) };
-};
-
-const textOf = (page: Page): Promise<string> =>
-  page.$eval("#pane", (pane) => pane.textContent?.replace(/\s+/g, " ") ?? "");
-
-interface Bridged {
-  _richApiNativeBridge: { sendMessageToHost(text: string): void; onMessageFromHost?(text: string): void };
-  tellExcel(text: string): void;
-  external: { GetContext(): unknown };
-}
+  facts?: { ground?: string; excelApi?: string },
+  address = pages.address,
+) => openPaneInExcel(browser, address, objects, facts);
 
 test("the pane explains the selected cell, with no complaint and no request to anywhere", async () => {
   const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled });
@@ -132,14 +62,7 @@ test("where the pane's own part does not come, the functions answer all the same
 test("the pane has no faults of accessibility and stays within its width", async () => {
   const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled });
   await pane.shows("2.55");
-  await pane.page.evaluate(axe.source);
-  const violations = await pane.page.evaluate(async () => {
-    const { axe: inPage } = window as unknown as { axe: typeof axe };
-    const tags = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"];
-    const found = await inPage.run({ runOnly: { type: "tag", values: tags } });
-    return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
-  });
-  expect(violations).toEqual([]);
+  expect(await faults(pane.page)).toEqual([]);
   const excess = await pane.page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   expect(excess).toBeLessThanOrEqual(0);
 });
@@ -171,6 +94,6 @@ test("outside Excel the page is the add-in's help", async () => {
   const { page, strayRequests } = await browser.openPage();
   await page.goto(`${pages.address}/taskpane.html`);
   await page.waitForFunction(() => "Office" in window);
-  expect(await textOf(page)).toContain("When a cell shows an error");
+  expect(await paneText(page)).toContain("When a cell shows an error");
   expect(strayRequests).toEqual([]);
 });
