@@ -11,9 +11,9 @@ import { loneValues, type Source } from "../metrology/source";
 /** K of copper, A·√s per mm²: √(heat capacity · (β + 20) ÷ resistivity at 20 °C). */
 export const copperK = 226;
 /** °C */
-const copperMelts = 1083;
+export const copperMelts = 1083;
 
-const guard = "test/bench/lead.test.ts";
+const guard = "test/bench/lead.published.test.ts";
 
 export const adiabaticSource: Source = {
   document: "IEC 60949 and IEC 60364-5-54, Annex A",

@@ -22,7 +22,7 @@ export const astmB258: Source = {
         ["4/0 AWG is thicker", thicker, "×"],
         ["even steps between them", steps, ""],
       ],
-      guard: "test/contact/conductor.test.ts",
+      guard: "test/contact/copper.published.test.ts",
     },
   ],
 };

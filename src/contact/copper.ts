@@ -12,7 +12,7 @@ export const copperLine: Source = {
       title: "Resistance of copper with temperature",
       columns: loneValues,
       rows: [["its straight line ends below 0 °C by", copperZero, "K"]],
-      guard: "test/contact/conductor.test.ts",
+      guard: "test/contact/copper.published.test.ts",
     },
   ],
 };

@@ -1,97 +1,77 @@
 import type { AnyDefinition } from "../definition/define";
-import { explained } from "../definition/explained";
-import { citation, type Source } from "../metrology/source";
-import { argumentsOf } from "./reference-formula";
-import { type Html, html } from "./reference-html";
-import { kinds, placeOf, standingMark, titleOf } from "./reference-sources";
+import { type Standing, standingsOf } from "../metrology/source";
+import { type ReferredDocument, type Resting, referredDocuments } from "./reference-documents";
+import { type Html, html, type Piece } from "./reference-html";
+import { anchorOf, kinds, placeOf, standingMark } from "./reference-sources";
 import { functionLinks, type Prose } from "./reference-text";
+import { valueTable } from "./reference-values";
 
-/** A place in a document and the functions that rest on it. */
-interface Resting {
-  readonly source: Source;
-  readonly functions: Set<string>;
-}
+const howMade =
+  "The tables are made of the very numbers that the functions compute with, so they can be read beside the page of the document. A second reader has typed each of them again, apart from the first, into the test named under it, and the two must agree. Under that stand the functions that rest on the table: their pages name it, or the explanation of one of their examples does.";
 
-const howFound =
-  "A function rests on a source when its page names it, or when the explanation of one of its examples does. The numbers taken from a source stand in the steps of each explanation; TRIP.CHARACTERISTICS lists those that a breaker is judged by. A source checks the examples that name it as what their answers were worked out from.";
+const withoutValues = { anchor: "rules", title: "Rules, laws and methods" };
 
-/** Every source of the catalogue by its standing, who rests on it, and whose examples were worked out from it. */
+/** Every published value of the catalogue, document by document, and every source that gives a rule and no value. */
 export const publishedValues = (catalogue: readonly AnyDefinition[], prose: Prose): Html => {
-  const all = restingOn(catalogue);
-  const present = kinds
-    .map((kind) => ({ ...kind, resting: all.filter(({ source }) => source.standing === kind.standing) }))
-    .filter(({ resting }) => resting.length > 0);
+  const documents = referredDocuments(catalogue);
+  const withTables = documents.filter(({ tables }) => tables.length > 0);
+  const others = documents.filter(({ tables }) => tables.length === 0);
   return html`<h1>Published values</h1>
 <p class="summary">What the answers rest on, and how far each value has been followed to its page.</p>
-<dl class="kinds">
-${present.map(
-  ({ standing, says, resting }) =>
-    html`<div class="term"><dt>${standingMark(standing, "")} <span class="count">${resting.length}</span></dt><dd>${says}</dd></div>\n`,
-)}</dl>
-<p class="note">${prose(howFound)}</p>
-${present.map(
-  ({ anchor, standing, resting }) => html`<section aria-labelledby="${anchor}">
-<h2 id="${anchor}">${standing.replace(/^./, (first) => first.toUpperCase())}</h2>
-<div class="wide">
+${legend(withTables)}
+<p class="note">${howMade}</p>
+<nav class="room documents" aria-label="Documents">
+<ul>${withTables.map(({ name }) => documentLink(anchorOf(name), name))}${documentLink(withoutValues.anchor, withoutValues.title)}</ul>
+</nav>
+${withTables.map((document) => documentSection(document, prose))}
+<section aria-labelledby="${withoutValues.anchor}">
+<h2 id="${withoutValues.anchor}">${withoutValues.title}</h2>
+${places("Source", others, prose)}
+</section>`;
+};
+
+/** What each standing says, and how many rows of values stand so. */
+const legend = (documents: readonly ReferredDocument[]): Html => {
+  const standings = documents.flatMap(({ tables }) =>
+    tables.flatMap(({ table, source }) => standingsOf(table, source)),
+  );
+  const count = (standing: Standing): Piece => {
+    const rows = standings.filter((one) => one === standing).length;
+    return rows > 0 && html` <span class="count">${rows} ${rows === 1 ? "row" : "rows"}</span>`;
+  };
+  return html`<dl class="kinds">
+${kinds.map(
+  ({ standing, anchor, says }) =>
+    html`<div class="term" id="${anchor}"><dt>${standingMark(standing, "")}${count(standing)}</dt><dd>${says}</dd></div>\n`,
+)}</dl>`;
+};
+
+const documentLink = (anchor: string, name: string): Html =>
+  html`<li><a class="room-link" href="#${anchor}">${name}</a></li> `;
+
+const documentSection = (document: ReferredDocument, prose: Prose): Html => {
+  const { name, tables, places: others } = document;
+  const anchor = anchorOf(name);
+  return html`<section aria-labelledby="${anchor}">
+<h2 id="${anchor}">${prose(name)}</h2>
+<div class="tables">
+${tables.map((table) => valueTable(table, prose))}</div>
+${others.length > 0 ? places("Also cited", [document], prose) : checking(document)}
+</section>\n`;
+};
+
+/** Places without a table of their own. */
+const places = (head: string, documents: readonly ReferredDocument[], prose: Prose): Html => html`<div class="wide">
 <table class="published">
-<thead><tr><th scope="col">Source</th><th scope="col">Functions that rest on it</th></tr></thead>
-${documentsOf(resting).map((places) => documentRows(places, catalogue, prose))}</table>
-</div>
-</section>\n`,
-)}`;
-};
+<thead><tr><th scope="col">${head}</th><th scope="col">Functions that rest on it</th></tr></thead>
+${documents.map(
+  (document) => html`<tbody>
+${document.places.map((place, i) => placeRow(place, i === document.places.length - 1 && checking(document), prose))}</tbody>\n`,
+)}</table>
+</div>`;
 
-/** All that a definition rests on: its own sources, and those of the explanations of its examples. */
-const sourcesOf = (definition: AnyDefinition): Source[] => [
-  ...definition.sources,
-  ...definition.examples.flatMap((example) => explained(definition, argumentsOf(example)).sources),
-];
+const placeRow = ({ source, functions }: Resting, after: Piece, prose: Prose): Html =>
+  html`<tr><th class="place" scope="row">${prose(placeOf(source))} ${standingMark(source.standing, "")}</th><td>${functionLinks([...functions])}${after}</td></tr>\n`;
 
-const restingOn = (catalogue: readonly AnyDefinition[]): Resting[] => {
-  const found = new Map<string, Resting>();
-  for (const definition of catalogue)
-    for (const source of sourcesOf(definition)) {
-      const resting = found.get(citation(source)) ?? { source, functions: new Set() };
-      found.set(citation(source), resting);
-      resting.functions.add(definition.name);
-    }
-  const inOrder = new Intl.Collator("en", { numeric: true });
-  return [...found.values()].sort((a, b) => inOrder.compare(placeOf(a.source), placeOf(b.source)));
-};
-
-/** The places of one document together. */
-const documentsOf = (resting: readonly Resting[]): Resting[][] => {
-  const documents = new Map<string, Resting[]>();
-  for (const one of resting) {
-    const title = titleOf(one.source);
-    documents.set(title, [...(documents.get(title) ?? []), one]);
-  }
-  return [...documents.values()];
-};
-
-const documentRows = (places: readonly Resting[], catalogue: readonly AnyDefinition[], prose: Prose): Html => {
-  const [first] = places as [Resting, ...Resting[]];
-  const checks = checkedBy(places, catalogue);
-  const checking =
-    checks.length > 0 &&
-    html`<div class="checks">It checks the examples of ${functionLinks(checks, "#examples")}</div>`;
-  if (places.length === 1)
-    return html`<tbody>
-<tr><th class="place" scope="row">${prose(placeOf(first.source))}</th><td>${functionLinks([...first.functions])}${checking}</td></tr>
-</tbody>\n`;
-  return html`<tbody>
-<tr><th class="place" scope="rowgroup">${prose(titleOf(first.source))}</th><td>${checking}</td></tr>
-${places.map(
-  ({ source, functions }) =>
-    html`<tr class="within"><th class="place" scope="row">${prose(source.place ?? "as a whole")}</th><td>${functionLinks([...functions])}</td></tr>\n`,
-)}</tbody>\n`;
-};
-
-/** Of the functions that rest on a document, those with an example that names it as what the answer was worked out from. */
-const checkedBy = (places: readonly Resting[], catalogue: readonly AnyDefinition[]): string[] =>
-  catalogue
-    .filter(({ name }) => places.some(({ functions }) => functions.has(name)))
-    .filter(({ examples }) =>
-      examples.some(({ worked }) => places.some(({ source }) => worked.includes(source.document))),
-    )
-    .map(({ name }) => name);
+const checking = ({ checks }: ReferredDocument): Piece =>
+  checks.length > 0 && html`<div class="checks">It checks the examples of ${functionLinks(checks, "#examples")}</div>`;

@@ -39,12 +39,12 @@ export const airTable: Source = {
       columns: [
         ["temperature", "°C"],
         ["conductivity", "W/(m·K)"],
-        ["kinematic viscosity", "m²/s"],
+        ["kinematic viscosity", "10⁻⁶ m²/s"],
         ["Prandtl number"],
       ],
       rows: printed.map((t) => {
         const { conductivity, viscosity, prandtl } = airAt(t);
-        return [t, ...[conductivity, viscosity, prandtl].map(rounded)];
+        return [t, ...[conductivity, 1e6 * viscosity, prandtl].map(rounded)];
       }),
       standings: printed.map((t) => (t < 0 ? "from memory" : "corroborated")),
       guard: "test/enclosure/convection.test.ts",

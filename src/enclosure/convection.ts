@@ -9,7 +9,7 @@ export const uprightPlate = { still: 0.825, driven: 0.387, prandtl: 0.492 } as c
 /** Factors of Ra^¼ and Ra^⅓. */
 export const levelPlate = { hotUp: { quarter: 0.54, third: 0.15 }, hotDown: 0.27 } as const;
 
-const guard = "test/enclosure/convection.test.ts";
+const guard = "test/enclosure/published.test.ts";
 
 export const convectionSources: readonly Source[] = [
   {

@@ -18,13 +18,16 @@ export const iec60890: Source = {
   standing: "from memory",
   tables: [
     {
-      title: "Exponent of the heat, and where a small enclosure ends",
+      title: "Exponent of the heat",
       columns: loneValues,
-      rows: [
-        ["exponent", exponent, null],
-        ["a small enclosure has an effective area up to", smallUpTo, "m²"],
-      ],
+      rows: [["exponent", exponent, ""]],
       guard,
+    },
+    {
+      title: "Where a small enclosure ends",
+      columns: loneValues,
+      rows: [["effective area up to", smallUpTo, "m²"]],
+      guard: "test/enclosure/published.test.ts",
     },
     {
       title: "Constant k of small enclosures",
@@ -54,7 +57,7 @@ export const iec60890: Source = {
       title: "Curve of the top factor of large enclosures",
       columns: [["standing"], ["curve"]],
       rows: Object.entries(topCurves),
-      guard,
+      guard: "test/enclosure/published.test.ts",
     },
     {
       title: "Top factor c of large enclosures",

@@ -33,7 +33,7 @@ export const copperSource: Source = {
       title: "Temperature coefficient of copper",
       columns: loneValues,
       rows: [[`growth of the resistance from ${lossReference} °C`, copperPerKelvin, "per K"]],
-      guard: "test/enclosure/panel.test.ts",
+      guard: "test/enclosure/published.test.ts",
     },
   ],
 };

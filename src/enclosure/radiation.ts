@@ -16,7 +16,7 @@ export const radiationSource: Source = {
         ["σ", stefanBoltzmann, "W/(m²·K⁴)"],
         ["0 °C", zeroCelsius, "K"],
       ],
-      guard: "test/enclosure/convection.test.ts",
+      guard: "test/enclosure/published.test.ts",
     },
   ],
 };

@@ -42,7 +42,7 @@ export const flatSource: Source = {
       title: "Hand estimate",
       columns: loneValues,
       rows: [["heat through the effective area", flatCoefficient, "W/(m²·K)"]],
-      guard: "test/enclosure/flat.test.ts",
+      guard: "test/enclosure/published.test.ts",
     },
   ],
 };

@@ -33,12 +33,7 @@ export default define({
     },
   ],
   answers: "row",
-  sources: [
-    { document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" },
-    { ...necTable8, place: "Table 8, stranded uncoated copper at 75 °C (AWG and kcmil)" },
-    iec60228,
-    copperLine,
-  ],
+  sources: [{ document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" }, necTable8, iec60228, copperLine],
   cautions: [
     `The leads are taken warm, ${warmLead} °C; cold ones need less and the current sags as they warm.`,
     "Reactance decides at high currents: lay the leads close together. A lead spread out has about 1 µH per metre, 0.31 mΩ at 50 Hz and 0.38 mΩ at 60 Hz (from memory).",

@@ -28,6 +28,10 @@ export interface PublishedTable {
   readonly guard: string;
 }
 
+/** How each row of a table stands. */
+export const standingsOf = ({ rows, standings }: PublishedTable, { standing }: Source): readonly Standing[] =>
+  standings ?? rows.map(() => standing);
+
 /** The unit as it is printed, "Ω/km"; none for words and ratios. */
 export type Column = readonly [name: string, unit?: string];
 

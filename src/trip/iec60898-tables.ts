@@ -1,4 +1,4 @@
-import { loneValues, type Source } from "../metrology/source";
+import { loneValues, type PublishedTable, type Source } from "../metrology/source";
 import { classInWords } from "./characteristic";
 
 // IEC 60898-1, circuit-breakers for overcurrent protection for household and similar installations.
@@ -10,8 +10,6 @@ const guard = "test/trip/published.test.ts";
 
 /** A place of the document that public sources agree on. */
 const corroborated = (place: string): Source => ({ document, edition, place, standing: "corroborated" });
-
-export const table7 = (tests: string): Source => corroborated(`Table 7, test ${tests}`);
 
 /** The largest rated current of the document, A (clause 1). */
 export const largestRating = 125;
@@ -44,32 +42,34 @@ export const instantaneous = {
 /** s: test d holds for this, test e trips within it. */
 export const instantaneousSeconds = 0.1;
 
-export const table7Source: Source = {
-  ...corroborated("Table 7"),
-  tables: [
-    {
-      title: "Trip times of B, C and D",
-      columns: [["test"], ["rating"], ["current", "×"], ["start"], ["no trip for", "s"], ["trip within", "s"]],
-      rows: classes.flatMap(({ above, to, conventional, coldTrip }) => [
-        ["a", classInWords(above, to), multiples.a, "cold", conventional, null],
-        ["b", classInWords(above, to), multiples.b, "straight after a", null, conventional],
-        ["c", classInWords(above, to), multiples.c, "cold", coldHold, coldTrip],
-      ]),
-      guard,
-    },
-    {
-      title: "Magnetic trip, tests d and e (ranges of Table 2)",
-      columns: [["letter"], ["no trip at", "×"], ["trip at", "×"], ["within", "s"]],
-      rows: Object.entries(instantaneous).map(([letter, { lower, upper }]) => [
-        letter,
-        lower,
-        upper,
-        instantaneousSeconds,
-      ]),
-      guard,
-    },
-  ],
-};
+const table7Values: readonly PublishedTable[] = [
+  {
+    title: "Trip times of B, C and D",
+    columns: [["test"], ["rating"], ["current", "×"], ["start"], ["no trip for", "s"], ["trip within", "s"]],
+    rows: classes.flatMap(({ above, to, conventional, coldTrip }) => [
+      ["a", classInWords(above, to), multiples.a, "cold", conventional, null],
+      ["b", classInWords(above, to), multiples.b, "straight after a", null, conventional],
+      ["c", classInWords(above, to), multiples.c, "cold", coldHold, coldTrip],
+    ]),
+    guard,
+  },
+  {
+    title: "Magnetic trip, tests d and e (ranges of Table 2)",
+    columns: [["letter"], ["no trip at", "×"], ["trip at", "×"], ["within", "s"]],
+    rows: Object.entries(instantaneous).map(([letter, { lower, upper }]) => [
+      letter,
+      lower,
+      upper,
+      instantaneousSeconds,
+    ]),
+    guard,
+  },
+];
+
+export const table7Source: Source = { ...corroborated("Table 7"), tables: table7Values };
+
+/** One or two tests of that table. */
+export const table7 = (tests: string): Source => ({ ...corroborated(`Table 7, test ${tests}`), tables: table7Values });
 
 export const referenceSource: Source = {
   ...corroborated("scope (clause 1) and reference calibration temperature"),

@@ -2,7 +2,7 @@ import { type InsulationClassName, insulationClasses, insulationFinding } from "
 
 // The second reader's copy: test voltage (d.c.), the least value, what a lower one calls for, standing.
 test.each<[InsulationClassName, number, number, string, string]>([
-  ["NETA 250 V", 500, 25, "investigate", "from memory"], // ANSI/NETA table 100.1
+  ["NETA 250 V", 500, 25, "investigate", "from memory"], // ANSI/NETA ATS and MTS, table 100.1
   ["NETA 600 V", 1000, 100, "investigate", "from memory"], // corroborated in part
   ["NETA 1000 V", 1000, 100, "investigate", "from memory"],
   ["NEMA AB 4", 500, 1, "reject", "from memory"], // 5.3, 6.3: at least 500 V, better 1000 V; corroborated in part

@@ -30,7 +30,7 @@ describe("a conductor by its typed size", () => {
 
 describe("its area", () => {
   test.each([
-    // NEC Chapter 9 Table 8, mm² (from memory).
+    // NFPA 70, Chapter 9, Table 8, mm² (from memory).
     ["18 AWG", 0.823],
     ["12 AWG", 3.309],
     ["10 AWG", 5.261],
@@ -81,7 +81,7 @@ describe("the tables, entered a second time", () => {
     expect(ours).toHaveLength(18);
   });
 
-  test("NEC Chapter 9 Table 8, stranded uncoated copper, Ω per 1000 feet at 75 °C (from memory)", () => {
+  test("NFPA 70, Chapter 9, Table 8, stranded uncoated copper, Ω per 1000 feet at 75 °C (from memory)", () => {
     const perThousandFeet = [
       7.95, 4.99, 3.14, 1.98, 1.24, 0.778, 0.491, 0.308, 0.245, 0.194, 0.154, 0.122, 0.0967, 0.0766, 0.0608, 0.0515,
       0.0429, 0.0367, 0.0321, 0.0258, 0.0214, 0.0171, 0.0129,

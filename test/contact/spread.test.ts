@@ -2,7 +2,7 @@ import { poleSpread } from "../../src/contact/spread";
 
 const flagged = (...poles: (number | undefined)[]) => poleSpread(poles).map((pole) => pole?.investigate);
 
-describe("poles compared with the lowest (NETA ATS/MTS 7.6.1.1: investigate above 50 % more)", () => {
+describe("poles compared with the lowest (ANSI/NETA ATS and MTS 7.6.1.1: investigate above 50 % more)", () => {
   // The practice's own check cases, µΩ.
   test("50, 60, 76: only the third is above 75", () => {
     expect(flagged(50, 60, 76)).toEqual([false, false, true]);

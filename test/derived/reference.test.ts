@@ -1,45 +1,17 @@
-import { parse, type DefaultTreeAdapterTypes as Tree } from "parse5";
 import { explained } from "../../src/definition/explained";
 import { type Parameter, sheetName } from "../../src/definition/parameter";
 import { referencePages } from "../../src/derived/reference";
 import { pageOf } from "../../src/derived/reference-text";
 import { catalogue } from "../../src/functions";
+import { attribute, plain, type Read, read, shown, textOf } from "./read-page";
 
 // The pages of the whole catalogue, read with a parser of the HTML standard.
 
 const pages = referencePages(catalogue);
 const names = Object.keys(pages);
 
-interface Read {
-  readonly faults: readonly string[];
-  readonly elements: readonly Tree.Element[];
-  /** All text, as one line. */
-  readonly text: string;
-}
-
-const isElement = (node: Tree.Node): node is Tree.Element => "tagName" in node;
-const attribute = (element: Tree.Element, name: string): string | undefined =>
-  element.attrs.find((one) => one.name === name)?.value;
-const plain = (text: string): string => text.replace(/\s+/g, " ").trim();
-const textOf = (node: Tree.Node): string =>
-  "value" in node ? node.value : "childNodes" in node ? node.childNodes.map(textOf).join("") : "";
-
-const read = (html: string): Read => {
-  const faults: string[] = [];
-  const tree = parse(html, { sourceCodeLocationInfo: true, onParseError: ({ code }) => faults.push(code) });
-  const elements: Tree.Element[] = [];
-  const visit = (node: Tree.Node): void => {
-    if (isElement(node)) elements.push(node);
-    if ("childNodes" in node) node.childNodes.forEach(visit);
-  };
-  visit(tree);
-  return { faults, elements, text: plain(textOf(tree)) };
-};
-
 const trees = new Map(Object.entries(pages).map(([name, html]) => [name, read(html)]));
 const treeOf = (name: string): Read => trees.get(name) as Read;
-// Words of a cell stand between backticks in a definition and in <code> on a page.
-const shown = (text: string): string => plain(text.replaceAll("`", ""));
 
 test("there is a page for every function of the catalogue, and two that lead to them", () => {
   expect(names.sort()).toEqual(
@@ -122,7 +94,7 @@ test("the index has every function once, with its summary, under its room", () =
   }
 });
 
-test("published values lists every source of every function, with who rests on it", () => {
+test("published values lists every source of every function, and leads to the function", () => {
   const { text, elements } = treeOf("published-values.html");
   for (const { name, sources } of catalogue) {
     for (const { document: title, place } of sources) {
@@ -131,9 +103,6 @@ test("published values lists every source of every function, with who rests on i
     }
     expect(elements.some((one) => attribute(one, "href") === pageOf(name))).toBe(true);
   }
-  // Read off the definitions by eye: the rules of motor circuits are asked by these.
-  const row = elements.find((one) => one.tagName === "tr" && plain(textOf(one)).startsWith("Table 430.248"));
-  expect(plain(textOf(row as Tree.Element))).toBe("Table 430.248INRUSH.MOTOR");
 });
 
 /** Elements that are not closed where they were opened, so that a parser mends the page. */
@@ -199,7 +168,9 @@ test("headings begin with one h1 and skip no level", () => {
   for (const name of names) {
     const levels = treeOf(name).elements.flatMap(({ tagName }) => /^h([1-6])$/.exec(tagName)?.[1] ?? []);
     expect([name, levels[0], levels.filter((level) => level === "1").length]).toEqual([name, "1", 1]);
-    expect(levels.slice(1).every((level) => level === "2")).toBe(true);
+    levels.slice(1).forEach((level, i) => {
+      expect(Number(level)).toBeLessThanOrEqual(Number(levels[i]) + 1);
+    });
   }
 });
 

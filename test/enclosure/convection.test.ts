@@ -75,7 +75,7 @@ describe("the level pair hot side up", () => {
 });
 
 describe("air", () => {
-  // Çengel, Table A-15: °C, conductivity W/(m·K), kinematic viscosity 1e-6 m²/s, Prandtl number. Second copy.
+  // Çengel, Heat Transfer: A Practical Approach, Table A-15: °C, conductivity W/(m·K), kinematic viscosity 1e-6 m²/s, Prandtl number. Second copy.
   test.each([
     [0, 0.02364, 13.38, 0.7362, 1e-3],
     [20, 0.02514, 15.16, 0.7309, 1e-3],

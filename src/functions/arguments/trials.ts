@@ -62,8 +62,15 @@ interface Log {
   readonly preloads?: readonly number[];
 }
 
+/** One breaker's trials are some dozens. More are the log of a whole bench, and every held current asks for a search of its own. */
+const mostTrials = 500;
+
 /** The rows of a log as trials; magnetic trips are counted and left out. */
 export const trialsOf = (log: Log & Kind): { trials: Trial[]; leftOut: number } => {
+  if (log.currents.length > mostTrials)
+    throw new BadInput(
+      `currents: at most ${mostTrials} trials of one breaker are taken, not ${log.currents.length}; hand over the rows of one breaker alone.`,
+    );
   const lower = lowerMagnetic(log) ?? Infinity;
   const all = log.currents.map((current, i): Trial => {
     const preload = log.preloads?.[i] ?? 0;
