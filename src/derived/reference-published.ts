@@ -23,7 +23,7 @@ ${legend(withTables)}
 <nav class="room documents" aria-label="Documents">
 <ul>${withTables.map(({ name }) => documentLink(anchorOf(name), name))}${documentLink(withoutValues.anchor, withoutValues.title)}</ul>
 </nav>
-${withTables.map((document) => documentSection(document, prose))}
+${withTables.map((one) => documentSection(one, prose))}
 <section aria-labelledby="${withoutValues.anchor}">
 <h2 id="${withoutValues.anchor}">${withoutValues.title}</h2>
 ${places("Source", others, prose)}
@@ -49,14 +49,14 @@ ${kinds.map(
 const documentLink = (anchor: string, name: string): Html =>
   html`<li><a class="room-link" href="#${anchor}">${name}</a></li> `;
 
-const documentSection = (document: ReferredDocument, prose: Prose): Html => {
-  const { name, tables, places: others } = document;
+const documentSection = (referred: ReferredDocument, prose: Prose): Html => {
+  const { name, tables, places: others } = referred;
   const anchor = anchorOf(name);
   return html`<section aria-labelledby="${anchor}">
 <h2 id="${anchor}">${prose(name)}</h2>
 <div class="tables">
 ${tables.map((table) => valueTable(table, prose))}</div>
-${others.length > 0 ? places("Also cited", [document], prose) : checking(document)}
+${others.length > 0 ? places("Also cited", [referred], prose) : checking(referred)}
 </section>\n`;
 };
 
@@ -65,8 +65,8 @@ const places = (head: string, documents: readonly ReferredDocument[], prose: Pro
 <table class="published">
 <thead><tr><th scope="col">${head}</th><th scope="col">Functions that rest on it</th></tr></thead>
 ${documents.map(
-  (document) => html`<tbody>
-${document.places.map((place, i) => placeRow(place, i === document.places.length - 1 && checking(document), prose))}</tbody>\n`,
+  (one) => html`<tbody>
+${one.places.map((place, i) => placeRow(place, i === one.places.length - 1 && checking(one), prose))}</tbody>\n`,
 )}</table>
 </div>`;
 
