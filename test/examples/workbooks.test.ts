@@ -5,7 +5,9 @@ import { books } from "../../examples/source/books";
 import { madeOf } from "../../examples/source/made";
 import { type Cell, CellError } from "../../src/definition/cells";
 import { catalogue } from "../../src/functions";
+import type { SheetCell } from "../../src/hosts/engine/book";
 import { type Calculated, calculate } from "../../src/hosts/engine/calculate";
+import { isIn } from "../../src/hosts/engine/place";
 import { readWorkbook } from "../../src/hosts/engine/xlsx/open-workbook";
 import { expectedAnswers } from "./independent/answers.mjs";
 import { fromCsv as linesOf, toCsv } from "./independent/csv.mjs";
@@ -24,15 +26,26 @@ const shown = (cell: Cell): Exclude<Cell, CellError> => (cell instanceof CellErr
 /** The last figures of a number are not the same in every engine of JavaScript, nor any of one that is 0 but for rounding. */
 const rounded = (value: number): string => (Math.abs(value) < 1e-12 ? "0" : value.toPrecision(7));
 
-/** What stands in a workbook, its numbers rounded. */
+/**
+ * What stands in a workbook, its numbers rounded. The rows of an explanation are left out: they follow every wording of the function
+ * that they explain.
+ */
 const contentOf = (bytes: Uint8Array) =>
-  readWorkbook(bytes, catalogue).sheets.map(({ name, cells, widths, frozen, choices }) => ({
-    ...{ name, widths, frozen, choices },
-    cells: cells.map(({ value, ...cell }) => ({
-      ...cell,
-      value: typeof value === "number" ? rounded(value) : shown(value),
-    })),
-  }));
+  readWorkbook(bytes, catalogue).sheets.map(({ name, cells, widths, frozen, choices }) => {
+    const explanations = cells.filter(({ formula }) => formula?.startsWith("=BIMETAL.EXPLAIN("));
+    const isExplained = (cell: SheetCell) =>
+      explanations.some(({ row, column, spill }) => isIn({ row, column, rows: 1, columns: 1, ...spill }, cell));
+    return {
+      ...{ name, widths, frozen, choices },
+      explanations: explanations.map(({ row, column, formula }) => ({ row, column, formula })),
+      cells: cells
+        .filter((cell) => !isExplained(cell))
+        .map(({ value, ...cell }) => ({
+          ...cell,
+          value: typeof value === "number" ? rounded(value) : shown(value),
+        })),
+    };
+  });
 
 /** The sheet, and the row in it, that holds all these headings, and the column of each. */
 const placeOf = (view: Calculated, headings: readonly string[]) => {

@@ -2,6 +2,7 @@ import { Memory } from "../../../src/definition/memory";
 import { excelPort } from "../../../src/hosts/excel/port";
 import type { Port } from "../../../src/hosts/pane/port";
 import type { ReadySheet } from "../../../src/hosts/pane/sheets/ready-sheet";
+import { shelves } from "../../../src/hosts/pane/sheets/shelf";
 import { type ExcelRuntime, startExcelRuntime } from "./runtime";
 import { ScriptedWorkbook } from "./scripted-workbook";
 
@@ -133,6 +134,20 @@ test("a chart is one of Excel's own, with the cells it reads, each series told i
       `${chart}.Axes.ValueAxis.Maximum = 10000`,
     ]),
   );
+});
+
+test("every ready sheet of the pane is taken whole: each value, formula and list of words is asked for", async () => {
+  for (const { sheet } of shelves.flatMap((shelf) => shelf.sheets)) {
+    const { port, workbook } = open({ [`Worksheets.Add(${sheet.name})`]: { Id: "{9}" } });
+    expect(await port.insertSheet(sheet)).toBe(sheet.name);
+    const asked = workbook.done.join("\n");
+    for (const { formula, value } of [...sheet.cells, ...(sheet.chart?.cells ?? [])]) {
+      if (formula) expect(asked).toContain(`.Formulas = [[${JSON.stringify(formula)}]]`);
+      else if (value !== null) expect(asked).toContain(JSON.stringify(value));
+    }
+    for (const { words } of sheet.choices ?? []) expect(asked).toContain(JSON.stringify(words.join(",")));
+    runtime?.close();
+  }
 });
 
 describe("what Excel refuses", () => {
