@@ -241,6 +241,8 @@ function command(entries) {
     // The engine is the bulk of each command: they share it as a chunk.
     optimization: { minimize: false, splitChunks: { cacheGroups: { engine: engineChunk } } },
     plugins: [otherHyphenations()],
+    // What drives the browser finds parts of itself beside itself.
+    externals: { "puppeteer-core": "module puppeteer-core" },
     experiments: { ...shared.experiments, outputModule: true },
   };
 }

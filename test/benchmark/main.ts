@@ -3,6 +3,7 @@ import { bundles } from "./bundles";
 import { cells } from "./cells";
 import { columns } from "./columns";
 import { type Comparison, median } from "./compare";
+import { firstPaint } from "./first-paint";
 import { fits } from "./fits";
 import { setup } from "./setup";
 import { workbooks } from "./workbooks";
@@ -23,7 +24,7 @@ const line = ({ what, against, ratios, goal, ms = [] }: Comparison): string =>
   ].join(" | ");
 
 process.stdout.write("what | against | ratio: median (least to most) | ours | goal\n--- | --- | --- | --- | ---\n");
-for (const part of [setup, columns, cells, boards, fits, workbooks, bundles])
+for (const part of [setup, columns, cells, boards, fits, workbooks, bundles, firstPaint])
   for (const comparison of await part()) process.stdout.write(`${line(comparison)}\n`);
 // The engine keeps timers of its own.
 process.exit(0);
