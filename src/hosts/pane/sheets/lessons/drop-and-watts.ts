@@ -69,7 +69,10 @@ export const dropAndWatts = lessonSheet<Input>({
       `Make the drop of the third pole, C${poles?.bottom}, 0.165.`,
       "Look for: exactly 1.5 is not yet a reason to look.",
     ],
-    ["Make the rating 16.", "Look for: the same heat against a smaller allowance."],
+    [
+      "Make the rating 16.",
+      "Look for: the allowance falls from 4.5 to 3.5 W, and yet the shares fall: at 16 A the same pole makes less, by the square.",
+    ],
   ],
   mind: "Read the drop on the breaker's own terminals, at the end of a long hold; terminals are then hot enough to burn. Above the limit means clean, exercise and measure again, and no more.",
   explains: ({ cell, tables: [drops] }) => `"CONTACT.SHARE",A${drops?.bottom},B${drops?.bottom},${cell.rating}`,

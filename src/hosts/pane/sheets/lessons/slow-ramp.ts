@@ -20,7 +20,7 @@ export const slowRamp = lessonSheet<Input>({
       { heading: "Turned up by, A/s", width: 24, format: "0.00", typed: (rate) => rate, look: yours },
       {
         heading: "Any sound one: from, A",
-        width: 23,
+        width: 26,
         format: "0.0",
         formula: `=BIMETAL.TRIP.RAMP(${down("A")},${cell.rating},${cell.characteristic})`,
       },
@@ -37,7 +37,7 @@ export const slowRamp = lessonSheet<Input>({
   ],
   says: [
     "No. The strip follows the square of the current late, by about its time constant; meanwhile the hand goes on turning. What the ammeter shows is the pickup and the hurry of the hand together.",
-    "Only a very slow hand comes near the pickup: the first line takes most of an hour and is still above it. For the pickup itself time trips at steady currents and let THERMAL.FIT learn it.",
+    "Only a very slow hand comes near the pickup: the first line takes three quarters of an hour and is still above it. For the pickup itself time trips at steady currents and let THERMAL.FIT learn it.",
   ],
   changes: ({ cell, tables: [ramps] }) => [
     [

@@ -34,8 +34,8 @@ export const warmPanel = lessonSheet<Input>({
         },
       ],
     ),
-    table<Input, number>([15, 30, 60], (down, { cell }) => [
-      { heading: "All heat inside, W", width: 22, typed: (watts) => watts, look: yours },
+    table<Input, number>([9.6, 38.4, 60], (down, { cell }) => [
+      { heading: "All heat inside, W", width: 22, format: "0.0", typed: (watts) => watts, look: yours },
       {
         heading: "Warmer by, K",
         width: 14,
@@ -53,8 +53,8 @@ export const warmPanel = lessonSheet<Input>({
     ]),
   ],
   says: [
-    "The heat goes with the square of the load: half loaded a breaker makes a quarter. What is made inside must leave through the walls, so the air inside warms until they pass it on, half by moving air and half by radiation.",
-    "Twice the heat is not quite twice the rise, because warm walls pass more. The strip feels the air inside, not the room: the 20 A breaker of the last line behaves like one of sixteen and a half.",
+    "The heat goes with the square of the load: half loaded a breaker makes a quarter. Twelve of them at half load make 9.6 W, at full load 38.4 W; the last line adds a supply and two contactors. What is made inside must leave through the walls, so the air inside warms until they pass it on: by moving air and, more than half of it, by radiation.",
+    "Four times the heat is less than four times the rise, because warm walls pass more. The strip feels the air inside, not the room: the 20 A breaker of the last line behaves like one of sixteen and a half.",
   ],
   changes: ({ cell, tables: [, heats] }) => [
     [
