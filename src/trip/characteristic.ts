@@ -18,9 +18,9 @@ export interface TripPoint {
   readonly source: Source;
 }
 
-/** A class of ratings in words: "up to 32 A", "above 32 A up to 63 A". */
-export const classInWords = (above: number, to: number): string =>
-  above === 0 ? `up to ${to} A` : `above ${above} A up to ${to} A`;
+/** A class of ratings in words, after the one below it: "up to 32 A", "above 32 A up to 63 A". */
+export const classInWords = (to: number, below?: { readonly to: number }): string =>
+  below === undefined ? `up to ${to} A` : `above ${below.to} A up to ${to} A`;
 
 /** What a document asks of the thermal release of one class of ratings, as multiples of the rating. */
 export interface RatedClass {

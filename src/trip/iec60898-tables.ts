@@ -25,9 +25,9 @@ export const multiples = { a: 1.13, b: 1.45, c: 2.55 } as const;
 
 /** s: the time of tests a and b by rating, and within which c trips. */
 export const classes = [
-  { above: 0, to: 32, conventional: 3600, coldTrip: 60 },
-  { above: 32, to: 63, conventional: 3600, coldTrip: 120 },
-  { above: 63, to: largestRating, conventional: 7200, coldTrip: 120 },
+  { to: 32, conventional: 3600, coldTrip: 60 },
+  { to: 63, conventional: 3600, coldTrip: 120 },
+  { to: largestRating, conventional: 7200, coldTrip: 120 },
 ] as const;
 
 /** s: test c trips not within this. */
@@ -46,10 +46,10 @@ const table7Values: readonly PublishedTable[] = [
   {
     title: "Trip times of B, C and D",
     columns: [["test"], ["rating"], ["current", "×"], ["start"], ["no trip for", "s"], ["trip within", "s"]],
-    rows: classes.flatMap(({ above, to, conventional, coldTrip }) => [
-      ["a", classInWords(above, to), multiples.a, "cold", conventional, null],
-      ["b", classInWords(above, to), multiples.b, "straight after a", null, conventional],
-      ["c", classInWords(above, to), multiples.c, "cold", coldHold, coldTrip],
+    rows: classes.flatMap(({ to, conventional, coldTrip }, i) => [
+      ["a", classInWords(to, classes[i - 1]), multiples.a, "cold", conventional, null],
+      ["b", classInWords(to, classes[i - 1]), multiples.b, "straight after a", null, conventional],
+      ["c", classInWords(to, classes[i - 1]), multiples.c, "cold", coldHold, coldTrip],
     ]),
     guard,
   },

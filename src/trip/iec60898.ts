@@ -14,11 +14,12 @@ import {
 
 type Letter = keyof typeof instantaneous;
 
-const ratedClass = (letter: Letter, { above, to, conventional, coldTrip }: (typeof classes)[number]): RatedClass => {
+const ratedClass = (letter: Letter, place: number): RatedClass => {
+  const { to, conventional, coldTrip } = classes[place] as (typeof classes)[number];
   const { a, b, c } = multiples;
   const { lower } = instantaneous[letter];
   return {
-    name: classInWords(above, to),
+    name: classInWords(to, classes[place - 1]),
     holdMultiple: a,
     holdSeconds: conventional,
     holdTest: `test a: ${a} × for ${conventional} s from cold without tripping`,
@@ -50,7 +51,7 @@ const ratedClass = (letter: Letter, { above, to, conventional, coldTrip }: (type
 
 const letterCharacteristic = (letter: Letter): Characteristic => {
   const { lower, upper } = instantaneous[letter];
-  const rated = classes.map((row) => ({ to: row.to, ratedClass: ratedClass(letter, row) }));
+  const rated = classes.map(({ to }, place) => ({ to, ratedClass: ratedClass(letter, place) }));
   return {
     name: letter,
     calibration,

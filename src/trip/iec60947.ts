@@ -31,8 +31,8 @@ const thermalSource: Source = {
       title: "Trip times",
       columns: [["rating"], ["current", "×"], ["start"], ["no trip for", "s"], ["trip within", "s"]],
       rows: [
-        [classInWords(0, shortUpTo), multiples.hold, "cold", conventionalTime.short, null],
-        [classInWords(0, shortUpTo), multiples.trip, "straight after", null, conventionalTime.short],
+        [classInWords(shortUpTo), multiples.hold, "cold", conventionalTime.short, null],
+        [classInWords(shortUpTo), multiples.trip, "straight after", null, conventionalTime.short],
         [`above ${shortUpTo} A`, multiples.hold, "cold", conventionalTime.long, null],
         [`above ${shortUpTo} A`, multiples.trip, "straight after", null, conventionalTime.long],
       ],
@@ -97,7 +97,7 @@ const ratedClass = (name: string, conventional: number, hold?: HoldPoint): Rated
 });
 
 const characteristic = (name: string, hold?: HoldPoint): Characteristic => {
-  const upTo63 = ratedClass(classInWords(0, shortUpTo), conventionalTime.short, hold);
+  const upTo63 = ratedClass(classInWords(shortUpTo), conventionalTime.short, hold);
   const above63 = ratedClass(`above ${shortUpTo} A`, conventionalTime.long, hold);
   const { lower, upper, seconds } = magneticBand;
   return {

@@ -71,7 +71,7 @@ export const source135Percent: Source = {
     {
       title: `Longest trip times at ${multiples.ultimate} ×`,
       columns: [["rating"], ["trip within", "s"]],
-      rows: limits135Percent.map(({ to, seconds }, i) => [classInWords(limits135Percent[i - 1]?.to ?? 0, to), seconds]),
+      rows: limits135Percent.map(({ to, seconds }, i) => [classInWords(to, limits135Percent[i - 1]), seconds]),
       guard,
     },
   ],
@@ -85,7 +85,7 @@ export const source200Percent: Source = {
     {
       title: `Longest trip times at ${multiples.overload} ×`,
       columns: [["rating"], ["trip within", "s"]],
-      rows: limits200Percent.map(({ to, seconds }, i) => [classInWords(limits200Percent[i - 1]?.to ?? 0, to), seconds]),
+      rows: limits200Percent.map(({ to, seconds }, i) => [classInWords(to, limits200Percent[i - 1]), seconds]),
       standings: limits200Percent.map(({ standing }) => standing),
       guard,
     },

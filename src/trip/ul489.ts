@@ -21,10 +21,11 @@ const seconds135Percent = (to: number): number => limits135Percent.find((row) =>
 const trips = (multiple: number, seconds: number): string =>
   `${100 * multiple} % at ${airTemperature.trips} °C from cold (from memory), within ${seconds} s`;
 
-const ratedClass = (above: number, row: (typeof limits200Percent)[number], hold?: HoldPoint): RatedClass => {
+const ratedClass = (place: number, hold?: HoldPoint): RatedClass => {
+  const row = limits200Percent[place] as (typeof limits200Percent)[number];
   const ultimate = seconds135Percent(row.to);
   return {
-    name: classInWords(above, row.to),
+    name: classInWords(row.to, limits200Percent[place - 1]),
     holdMultiple: multiples.hold,
     holdTest: `${multiples.hold.toFixed(2)} × at ${airTemperature.hold} °C without tripping until temperatures are stable`,
     holdSource,
@@ -47,10 +48,7 @@ const ratedClass = (above: number, row: (typeof limits200Percent)[number], hold?
 };
 
 const characteristic = (name: string, hold?: HoldPoint): Characteristic => {
-  const classes = limits200Percent.map((row, i) => ({
-    to: row.to,
-    ratedClass: ratedClass(limits200Percent[i - 1]?.to ?? 0, row, hold),
-  }));
+  const classes = limits200Percent.map(({ to }, place) => ({ to, ratedClass: ratedClass(place, hold) }));
   const { lower, upper } = magneticBand;
   return {
     name,

@@ -1,4 +1,4 @@
-import { powerLossLimit } from "../../src/contact/iec60898";
+import { powerLossLimit, powerLossSource } from "../../src/contact/iec60898";
 
 // The second reader's copy: IEC 60898-1, Table 15 (9.8.5), numbers from memory: above A, up to A, W per pole.
 const powerLoss = [
@@ -16,4 +16,8 @@ const powerLoss = [
 test.each(powerLoss)("above %d A up to %d A a pole may lose %d W", (above, upTo, watts) => {
   expect(powerLossLimit(upTo)).toBe(watts);
   expect(powerLossLimit(above + 1e-9)).toBe(watts);
+});
+
+test("the table has these rows and no others", () => {
+  expect(powerLossSource.tables?.map(({ rows }) => rows)).toEqual([powerLoss.map(([, upTo, watts]) => [upTo, watts])]);
 });

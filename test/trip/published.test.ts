@@ -2,9 +2,9 @@ import { usualTripRise } from "../../src/trip/ambient";
 import { iec60898 } from "../../src/trip/iec60898";
 import { largestRating, preferredRatings } from "../../src/trip/iec60898-tables";
 import { iec60947, iec60947Typical } from "../../src/trip/iec60947";
-import { fieldLimit, fieldMultiple } from "../../src/trip/neta";
+import { fieldLimit, fieldMultiple, table1007 } from "../../src/trip/neta";
 import { ul489, ul489Typical } from "../../src/trip/ul489";
-import { limits200Percent } from "../../src/trip/ul489-tables";
+import { limits135Percent, limits200Percent } from "../../src/trip/ul489-tables";
 
 // The second reader's copy of the published tables, typed apart from src. A difference means that one of the two readers slipped.
 
@@ -18,8 +18,11 @@ test("IEC 60898-1, Table 7: tests a, b and c by rating (corroborated)", () => {
     [64, 7200, 1, 120],
     [125, 7200, 1, 120],
   ] as const;
+  const names = (rating: number) =>
+    rating <= 32 ? "up to 32 A" : rating <= 63 ? "above 32 A up to 63 A" : "above 63 A up to 125 A";
   for (const [rating, conventional, notWithin, within] of typed) {
-    const { holdMultiple, holdSeconds, hold, trips } = iec60898.C.classOf(rating);
+    const { name, holdMultiple, holdSeconds, hold, trips } = iec60898.C.classOf(rating);
+    expect(name).toBe(names(rating));
     expect([holdMultiple, holdSeconds]).toEqual([1.13, conventional]);
     expect([hold?.multiple, hold?.seconds]).toEqual([2.55, notWithin]);
     expect(trips.map(({ multiple, seconds, after }) => [multiple, seconds, after])).toEqual([
@@ -89,12 +92,17 @@ test("UL 489, 200 % at 25 °C: minutes by rating (to 100 A corroborated, above f
   expect(limits200Percent.map(({ to, seconds }) => [to, seconds / 60])).toEqual(
     Object.entries(typed).map(([to, minutes]) => [Number(to), minutes]),
   );
+  expect(ul489.classOf(20).trips.map(({ multiple, seconds }) => [multiple, seconds])).toContainEqual([2, 120]);
   for (const { to, standing } of limits200Percent) expect(standing).toBe(to <= 100 ? "corroborated" : "from memory");
 });
 
 test("UL 489, 135 % at 25 °C: 1 h up to 50 A, 2 h above; 100 % at 40 °C; setting −20 % to +30 % (from memory)", () => {
   const seconds = (rating: number) => ul489.classOf(rating).trips.find(({ multiple }) => multiple === 1.35)?.seconds;
   expect([seconds(15), seconds(50), seconds(51), seconds(400)]).toEqual([3600, 3600, 7200, 7200]);
+  expect(limits135Percent.map(({ to, seconds }) => [to, seconds])).toEqual([
+    [50, 3600],
+    [6000, 7200],
+  ]);
   expect([ul489.classOf(20).holdMultiple, ul489.holdCalibration, ul489.calibration]).toEqual([1, 40, 25]);
   expect(ul489.magnetic(20, 100)).toMatchObject({ lower: 80, upper: 130 });
   expect(ul489.magnetic(20, 100)?.seconds).toBeUndefined();
@@ -115,27 +123,29 @@ test("common practice: a trip before 10 s at 2 × the rating is not expected; a 
 });
 
 test("ANSI/NETA ATS and MTS, table 100.7, 300 %: seconds by rating, up to 250 V and 251 to 600 V (from memory)", () => {
-  const typed: [number, number | undefined, number][] = [
-    [30, 50, 70],
-    [50, 80, 100],
-    [100, 140, 160],
-    [150, 200, 250],
-    [225, 230, 275],
-    [400, 300, 350],
-    [600, undefined, 450],
-    [800, undefined, 500],
-    [1000, undefined, 600],
-    [1200, undefined, 700],
-    [1600, undefined, 775],
-    [2000, undefined, 800],
-    [2500, undefined, 850],
-    [5000, undefined, 900],
-    [6000, undefined, 1000],
-  ];
+  // from, to, up to 250 V, 251 to 600 V
+  const typed = [
+    [0, 30, 50, 70],
+    [31, 50, 80, 100],
+    [51, 100, 140, 160],
+    [101, 150, 200, 250],
+    [151, 225, 230, 275],
+    [226, 400, 300, 350],
+    [401, 600, null, 450],
+    [601, 800, null, 500],
+    [801, 1000, null, 600],
+    [1001, 1200, null, 700],
+    [1201, 1600, null, 775],
+    [1601, 2000, null, 800],
+    [2001, 2500, null, 850],
+    [2501, 5000, null, 900],
+    [6000, 6000, null, 1000],
+  ] as const;
   expect(fieldMultiple).toBe(3);
-  for (const [rating, to250, to600] of typed) {
+  expect(table1007.tables?.map(({ rows }) => rows)).toEqual([typed]);
+  for (const [, rating, to250, to600] of typed) {
     expect(fieldLimit(rating, 480)).toBe(to600);
-    if (to250 === undefined)
+    if (to250 === null)
       expect(() => fieldLimit(rating, 240)).toThrow("for breakers of up to 250 V table 100.7 ends at 400 A");
     else expect(fieldLimit(rating, 240)).toBe(to250);
   }
