@@ -16,6 +16,9 @@ export interface Known {
   readonly meaning: (name: string, sheet: string) => string | undefined;
 }
 
+/** Names of names of names may stand for very much. */
+const MOST_CHARACTERS = 100_000;
+
 /** Turns what the engine reads otherwise than a spreadsheet (table references, intersections, arrays of a fixed size) and refuses the rest. */
 export const engineFormula = (
   cell: SheetCell & { formula: string },
@@ -31,6 +34,7 @@ export const engineFormula = (
     const put = word(token, at, book, known, locals);
     if ("why" in put) return put;
     words += put.formula;
+    if (words.length > MOST_CHARACTERS) return { why: "It is too long once its names are put in." };
   }
   const plain = tokenize(words, { withLocation: true });
   const tree = parsed(plain);

@@ -6,7 +6,7 @@ import { typedFormula } from "../stored-formula";
 import { dynamicMarks } from "./metadata";
 import { checkRoot, Package, relationsOf } from "./parts";
 import { readSharedStrings } from "./shared-strings";
-import { readSheet } from "./sheet-read";
+import { MOST_FORMULA, readSheet } from "./sheet-read";
 import { readStyles } from "./styles";
 import { UnreadableWorkbook } from "./unreadable";
 import { readXml } from "./xml";
@@ -48,6 +48,8 @@ export const openWorkbook = (bytes: Uint8Array, catalogue: readonly AnyDefinitio
   for (const { name, relation } of listed) {
     const found = relations.find(({ id }) => id === relation);
     if (found?.type !== "worksheet") continue;
+    const isTwice = sheetParts.includes(found.target) || sheets.some((sheet) => isAlike(sheet.name, name));
+    if (isTwice) throw new UnreadableWorkbook(`This workbook lists the sheet "${name}" twice.`);
     const tables = relationsOf(pack, found.target)
       .filter(({ type }) => type === "table")
       .flatMap(({ target }) => readTable(pack.text(target), target));
@@ -68,6 +70,8 @@ export const openWorkbook = (bytes: Uint8Array, catalogue: readonly AnyDefinitio
   };
   return { book, pack, sheetParts, dynamicMarks: marks, workbookPart };
 };
+
+const isAlike = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
 /** A workbook's sheets, formulas and names, for those who will not patch it. Throws UnreadableWorkbook with one sentence. */
 export const readWorkbook = (bytes: Uint8Array, catalogue: readonly AnyDefinition[]): Book =>
@@ -99,6 +103,8 @@ const readWorkbookPart = (xml: string, part: string) => {
       if (name) name.formula += text;
     },
     close: (element) => {
+      if ((name?.formula.length ?? 0) > MOST_FORMULA)
+        throw new UnreadableWorkbook(`${part} has a name that stands for more characters than any spreadsheet takes.`);
       if (element === "definedName" && name) names.push(name);
       if (element === "definedName") name = undefined;
     },

@@ -51,9 +51,8 @@ export const relationsOf = (pack: Package, path: string): Relation[] => {
 };
 
 const resolved = (folder: readonly string[], target: string): string => {
-  if (target.startsWith("/")) return target.slice(1);
-  const path = [...folder];
-  for (const step of target.split("/"))
+  const path = target.startsWith("/") ? [] : [...folder];
+  for (const step of target.replace(/^\//, "").split("/"))
     if (step === "..") path.pop();
     else if (step !== ".") path.push(step);
   return path.join("/");

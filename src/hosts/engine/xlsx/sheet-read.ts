@@ -27,6 +27,8 @@ export const readSheet = (name: string, xml: string, part: string, shelf: Shelf)
   let answered = 0;
   walkSheet(xml, part, {
     cell: (written) => {
+      if ((written.formula?.text.length ?? 0) > MOST_FORMULA)
+        throw new UnreadableWorkbook(`${part} has a formula of more characters than any spreadsheet takes.`);
       const cell = readCell(written, shared, shelf);
       answered += (cell.spill?.rows ?? 0) > 1 ? (cell.spill?.rows ?? 0) : 0;
       if (answered > MOST_SPILLED_ROWS)
@@ -62,6 +64,8 @@ export const readSheet = (name: string, xml: string, part: string, shelf: Shelf)
 };
 
 const MOST_SPILLED_ROWS = 5_000_000;
+/** A formula may have 8192 characters as it is typed; prefixes of files come on top. */
+export const MOST_FORMULA = 32_768;
 
 const readCell = (written: WrittenCell, shared: Map<string, string>, shelf: Shelf): SheetCell => {
   const { row, column, open, formula } = written;

@@ -52,6 +52,7 @@ export const walkSheet = (xml: string, part: string, walk: Walk): void => {
   let cell: (Omit<WrittenCell, "end"> & { -readonly [K in keyof WrittenCell]?: WrittenCell[K] }) | undefined;
   let piece: { kind: "f" | "v" | "is"; open: Opened; text: string } | undefined;
   let reading = false;
+  let inReading = false;
 
   const disorder = (): never => {
     throw new UnreadableWorkbook(`${part} has rows or cells out of order.`);
@@ -91,8 +92,9 @@ export const walkSheet = (xml: string, part: string, walk: Walk): void => {
       } else if (cell && (name === "f" || name === "v" || name === "is")) {
         piece = { kind: name, open: element, text: "" };
         reading = name !== "is";
-      } else if (piece?.kind === "is" && name === "t") reading = true;
-      else if (piece?.kind === "is" && name === "rPh") reading = false;
+      } else if (piece?.kind === "is" && name === "t") reading = !inReading;
+      // How a text is spoken stands beside it and is no part of it.
+      else if (piece?.kind === "is" && name === "rPh") inReading = true;
       else if (!openRow) walk.element?.(element);
     },
     text: (text) => {
@@ -101,6 +103,7 @@ export const walkSheet = (xml: string, part: string, walk: Walk): void => {
     },
     close: (name, from, to) => {
       if (piece && name === "t") reading = false;
+      if (name === "rPh") inReading = false;
       if (cell && piece?.kind === name) {
         const written = { text: piece.text, from: piece.open.from, to };
         if (name === "f") cell.formula = { ...written, attributes: piece.open.attributes, open: piece.open };
