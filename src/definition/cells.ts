@@ -17,13 +17,19 @@ export type Answer = number | string | boolean;
 
 export const isRange = (argument: Argument): argument is Range => Array.isArray(argument);
 
+/** A text in a sentence: on one line, and cut where it runs on. */
+export const sayText = (text: string): string => {
+  const line = text.replace(/\s+/g, " ");
+  return line.length > 40 ? `${line.slice(0, 40)}…` : line;
+};
+
 /** A cell in a sentence: text in quotes, so that "20" and 20 differ. */
 export const sayCell = (cell: Cell): string => {
   if (cell === null) return "a blank cell";
   if (cell instanceof CellError) return cell.code;
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
   if (typeof cell === "number") return String(cell);
-  return `the text "${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"`;
+  return `the text "${sayText(cell)}"`;
 };
 
 /** A range's shape in a sentence: "3 rows × 1 column". */

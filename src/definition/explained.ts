@@ -3,7 +3,7 @@ import { say } from "../metrology/say";
 import type { Source } from "../metrology/source";
 import { BadInput } from "./bad-input";
 import { callRow } from "./call";
-import { type Argument, isRange, sayCell, sayShape } from "./cells";
+import { type Argument, type Cell, isRange, sayCell, sayShape, sayText } from "./cells";
 import type { AnyDefinition, Result } from "./define";
 import { type Parameter, sheetName } from "./parameter";
 import type { Plot } from "./plot";
@@ -89,8 +89,8 @@ const inputsOf = (definition: AnyDefinition, args: readonly Argument[], row: num
 
 const shownArgument = (parameter: Parameter, argument: Argument, row: number): string => {
   if (argument === undefined) return parameter.otherwise === undefined ? "missing" : `left out: ${parameter.otherwise}`;
-  const cellShown = (cell: Exclude<Argument, undefined>): string =>
-    typeof cell === "number" ? say(cell, parameter.unit, 6) : typeof cell === "string" ? cell : sayCell(cell as null);
+  const cellShown = (cell: Cell): string =>
+    typeof cell === "number" ? say(cell, parameter.unit, 6) : typeof cell === "string" ? sayText(cell) : sayCell(cell);
   if (!isRange(argument)) return cellShown(argument);
   const cells = argument.length === 1 ? (argument[0] ?? []) : argument.map((cells) => cells[0] ?? null);
   if (argument.length === 1 && cells.length === 1) return cellShown(cells[0] ?? null);

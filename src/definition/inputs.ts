@@ -55,6 +55,8 @@ const take = (
   }
   if (!isRange(argument)) return laneOf(key, parameter, [[argument]]);
   if (argument.length === 0 || argument[0]?.length === 0) throw new BadInput(`${name}: the range is empty.`);
+  // Some hosts hand every cell over as a range of one, others none: to the road it is a cell.
+  if (argument.length === 1 && argument[0]?.length === 1) return laneOf(key, parameter, argument);
   const block = parameter.readBlock?.(argument, name);
   if (block !== undefined) return { block };
   if (parameter.spread === "whole") return laneOf(key, parameter, [argument.flat()]);

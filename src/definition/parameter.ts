@@ -121,7 +121,7 @@ export const label = (meaning: string): Parameter<string> => ({
   meaning,
   read: (cell, name) => {
     if (typeof cell === "string" && cell !== "") return cell;
-    if (typeof cell === "number" && cell !== 0) return String(cell);
+    if (typeof cell === "number" && cell !== 0 && Number.isFinite(cell)) return String(cell);
     throw new BadInput(refusalSentence(name, { schema: z.string(), unit: "" }, cell));
   },
 });

@@ -17,7 +17,7 @@ export const refusalSentence = (
     return `${name}: ${sayCell(cell)} is not known; known are ${wants.choices.map((word) => `"${word}"`).join(", ")}.`;
   }
   const unit = wants.unit && ` ${wants.unit}`;
-  if (typeof cell !== "number") {
+  if (typeof cell !== "number" || !Number.isFinite(cell)) {
     const text =
       typeof cell === "string" && lookAlike(cell) ? ", which only looks like a number: type it again as one" : "";
     return `${name}: a number${unit && ` in${unit}`} is wanted, not ${sayCell(cell)}${text}.`;

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { BadInput } from "../definition/bad-input";
-import type { Argument } from "../definition/cells";
+import { type Argument, sayText } from "../definition/cells";
 import { type AnyDefinition, define, type Row } from "../definition/define";
 import { type Explained, explained } from "../definition/explained";
 import { label, type Parameter, plain } from "../definition/parameter";
@@ -39,8 +39,8 @@ const explain = (catalogue: readonly AnyDefinition[]): AnyDefinition =>
     ],
     calculate: ({ name, arguments: args }) => rowsOf(explained(named(catalogue, name), args)),
     explain: ({ name }, _, rows) => ({
-      steps: [{ sentence: `The explanation of ${name} is written into ${rows.length} rows` }],
-      answer: `${rows.length} rows explain ${name}.`,
+      steps: [{ sentence: `The explanation of ${sayText(name)} is written into ${rows.length} rows` }],
+      answer: `${rows.length} rows explain ${sayText(name)}.`,
     }),
   });
 
@@ -53,7 +53,7 @@ const named = (catalogue: readonly AnyDefinition[], name: string): AnyDefinition
   if (found) return found;
   const room = catalogue.filter((definition) => plain(definition.name).startsWith(`${asked.split(".")[0]}.`));
   const known = (room.length > 0 ? room : catalogue).map((definition) => definition.name).join(", ");
-  throw new BadInput(`name: "${name}" is no function of ours; known are ${known}.`);
+  throw new BadInput(`name: "${sayText(name)}" is no function of ours; known are ${known}.`);
 };
 
 const rowsOf = ({

@@ -105,7 +105,7 @@ export default define({
     if (isFitted(kind)) return fitPicture(kind, { ...point, y: startTime });
     return bandPlot(askedOf({ ...given, characteristic: kind }), "The start against the band", {
       current: x,
-      points: [{ ...point, y: Math.min(20000, Math.max(0.01, startTime)) }],
+      points: [{ ...point, y: startTime }],
     });
   },
 });

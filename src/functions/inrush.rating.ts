@@ -102,7 +102,7 @@ export default define({
             name: `start: ${say(x, "A")} for ${say(startTime, "s")}`,
             role: "asked",
             x,
-            y: Math.min(20000, Math.max(0.01, startTime)),
+            y: startTime,
           },
         ],
       },

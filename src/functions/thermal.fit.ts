@@ -7,7 +7,7 @@ import { injectionCaution, verdictCaution } from "./accounts/cautions";
 import { fitCautions, fitSteps, noteOn } from "./accounts/fit";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf } from "./arguments/conditions";
-import { blockOf } from "./arguments/fit";
+import { blockOf } from "./arguments/fit-block";
 import { currents, outcomes, preloads, times, trialsOf } from "./arguments/trials";
 import { trialsPicture } from "./pictures/trials";
 

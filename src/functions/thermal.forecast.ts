@@ -98,7 +98,7 @@ export default define({
   },
   plot: ({ current, fit, preload = 0 }, [low = "", median = "", high = ""]) => {
     if (preload > 0) return undefined;
-    const seen = [low, median, high].filter((time) => typeof time === "number");
+    const seen = [low, median, high].filter((time) => typeof time === "number" && time > 0);
     if (seen.length === 0) return undefined;
     const picture = trialsPicture(
       fit,

@@ -82,7 +82,7 @@ export default define({
   },
   plot: (given) => {
     const { holds, trips } = answerOf(given);
-    const y = Math.min(20000, Math.max(0.01, given.time));
+    const y = given.time;
     return bandPlot(askedOf(given), `The currents at ${say(given.time, "s")}`, {
       current: Math.max(holds, trips ?? 0),
       points: [

@@ -1,4 +1,6 @@
+import { NoAnswer } from "../metrology/no-answer";
 import { root } from "../metrology/root";
+import { sayNumber } from "../metrology/say";
 import { slowest, timeConstants } from "./body";
 import type { HoldPoint, TripPoint } from "./characteristic";
 import { type End, endAt, pickupAt, risesAndFalls, type Stretch, secondsOf, stretchesOf, turningEnd } from "./edges";
@@ -39,7 +41,8 @@ const lowest = -700;
 
 /**
  * Solves the admissible set once. For a fixed pickup every printed point bounds the time constant from one side, so the set is a
- * strip over u = ln δ (body.ts), and the extremes lie on its edges.
+ * strip over u = ln δ (body.ts), and the extremes lie on its edges. Throws NoAnswer where no body meets all the points: where air
+ * moves the hold edge against the trip points it may come to lie beyond them.
  */
 export const envelopeOf = ({ holdMultiple, hold, trips }: Requirements): Envelope => {
   const top = Math.min(...trips.map(({ multiple }) => multiple)) ** 2;
@@ -52,6 +55,10 @@ export const envelopeOf = ({ holdMultiple, hold, trips }: Requirements): Envelop
   };
   const spare = (u: number): number =>
     Math.log(slowest(governing(u), top, Math.exp(u))) - Math.log(quickest(Math.exp(u)));
+  if (!(top > bottom) || (hold && spare(widest) < 0))
+    throw new NoAnswer(
+      `trip rise: in this air the hold edge comes to ${sayNumber(holdMultiple)} × as the trip times count it, and no strip that holds there trips as printed at ${sayNumber(Math.sqrt(top))} ×; a larger trip rise is wanted, or leave the ambient out.`,
+    );
   // Towards P the trip points leave less and less time; where a hold asks for more than they leave, the set ends.
   const closest = hold && spare(lowest) < 0 ? root(spare, lowest, widest) : lowest;
   const stretches = stretchesOf(governing, top, closest, widest);

@@ -3,7 +3,7 @@ import type { Fitted } from "../../thermal/fitted";
 import type { Characteristic } from "../../trip/characteristic";
 import type { OwnBand } from "../../trip/own-band";
 import { characteristic } from "./characteristic";
-import { isFitBlock, readFit } from "./fit";
+import { isFitBlock, readFit } from "./fit-block";
 
 /** A characteristic as anywhere, or, told by its first label, the block of THERMAL.FIT: one breaker for all rows. */
 export const characteristicOrFit: Parameter<Characteristic | OwnBand | Fitted> = {

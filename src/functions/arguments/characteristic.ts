@@ -27,7 +27,8 @@ export const characteristic: Parameter<Characteristic | OwnBand> = {
     if (cell === null || cell === "") throw new BadInput(`${name} is blank.`);
     throw new BadInput(`${name}: ${sayCell(cell)} is not known; ${known}.`);
   },
-  readBlock: (range, name) => (range[0]?.length === 3 ? readBand(range, name) : undefined),
+  // Three cells in one row are no band, which has two rows at least, but three names that lie across.
+  readBlock: (range, name) => (range.length > 1 && range[0]?.length === 3 ? readBand(range, name) : undefined),
 };
 
 const readBand = (range: Range, name: string): OwnBand => {

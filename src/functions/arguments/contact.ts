@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { PoleOhms } from "../../contact/spread";
 import { BadInput } from "../../definition/bad-input";
-import type { Cell, Range } from "../../definition/cells";
+import { type Cell, CellError, type Range } from "../../definition/cells";
 import { type Parameter, quantity } from "../../definition/parameter";
 
 // A current or a drop of exactly 0 is not measured: it is a blank cell, which must not become 0 W or "within the limit".
@@ -42,7 +42,8 @@ export const poles: Parameter<PoleOhms> = {
   schema: z.array(z.number().positive()).min(2),
   unit: "Ω",
   meaning: "the resistances of the breaker's poles as one range, measured at the same current; drops do as well",
-  read: () => {
+  read: (cell) => {
+    if (cell instanceof CellError) throw new BadInput(`ohms: the cell holds ${cell.code}; mend that cell first.`);
     throw new BadInput("ohms: a range with the breaker's poles is wanted, not one cell.");
   },
   readBlock: (range: Range) => {

@@ -2,7 +2,8 @@ import type { Line, Plot, Point } from "../../definition/plot";
 import { say } from "../../metrology/say";
 import type { Asked } from "../../trip/asked";
 
-const seconds = { from: 0.01, to: 20000 } as const;
+/** What the time axis shows at least. */
+const usual = { from: 0.01, to: 20000 } as const;
 const steps = 72;
 
 /** Where a sound breaker trips, over the current: the band on log–log axes with what was asked or tested. */
@@ -11,7 +12,9 @@ export const bandPlot = (
   title: string,
   asks: { current: number; points: readonly Point[]; lines?: readonly Line[] },
 ): Plot => {
-  const { from, to, edges } = currentAxis(asked, asks.current);
+  const { from, to, edges } = currentAxis(asked, [asks.current, ...asks.points.map(({ x }) => x)]);
+  const times = asks.points.map(({ y }) => y);
+  const seconds = { from: Math.min(usual.from, ...times), to: Math.max(usual.to, ...times) };
   const currents = Array.from({ length: steps + 1 }, (_, i) => from * (to / from) ** (i / steps));
   // Both sides of each edge, so that its step stands upright.
   for (const edge of edges) currents.push(edge * (1 - 1e-6), edge, edge * (1 + 1e-6));
@@ -37,14 +40,14 @@ export const bandPlot = (
 
 const currentAxis = (
   { bench, rating, span }: Asked,
-  current: number,
+  shown: readonly number[],
 ): { from: number; to: number; edges: readonly number[] } => {
-  if (!bench) return { from: span?.from ?? current, to: span?.to ?? current, edges: [] };
-  const top = Math.max(bench.magnetic ? 1.5 * bench.magnetic.upper : 0, 10 * rating, 1.3 * current);
+  if (!bench) return { from: span?.from ?? Math.min(...shown), to: span?.to ?? Math.max(...shown), edges: [] };
+  const top = Math.max(bench.magnetic ? 1.5 * bench.magnetic.upper : 0, 10 * rating, 1.3 * Math.max(...shown));
   const edges = [
     bench.holdEdge,
     bench.tripEdge,
     ...(bench.magnetic ? [bench.magnetic.lower, bench.magnetic.upper] : []),
   ];
-  return { from: Math.min(0.9 * rating, 0.9 * current), to: top, edges };
+  return { from: 0.9 * Math.min(rating, ...shown), to: top, edges };
 };

@@ -45,6 +45,11 @@ const functionClass = (definition: AnyDefinition, memory: Memory, onDefect: (def
     override maxParams = -1;
     override needsSheetsInfo = true;
 
+    /** A text in a formula stays one: the engine would make numbers of "1e3", "5%" and "1/2". */
+    override isArgumentsIgnoreNumberPattern(): boolean {
+      return true;
+    }
+
     override calculate(...values: BaseValueObject[]): BaseValueObject {
       const sheet = this.getSheetsInfo().sheetNameMap[this.subUnitId ?? ""] ?? "";
       const place = { sheet, row: this.row, column: this.column };

@@ -1,0 +1,111 @@
+import { type Argument, type Cell, CellError, type Range } from "../../src/definition/cells";
+import { explained } from "../../src/definition/explained";
+import { catalogued } from "./catalogued";
+import { fitBlocks } from "./fit-blocks";
+import { Question } from "./question";
+import { ask, keepsToTheRoad } from "./road";
+import { isWellExplained } from "./told";
+
+// Calls that broke a promise once, each with what it owes.
+
+const question = (name: string, ...args: Argument[]): Question => new Question(catalogued(name), args);
+const said = (name: string, ...args: Argument[]): unknown => {
+  const one = question(name, ...args);
+  isWellExplained(one, 0);
+  const [first] = keepsToTheRoad(one)[0] ?? [];
+  return first instanceof Error ? first.message : first;
+};
+
+test("a text of two lines is refused in a sentence of one", () => {
+  expect(said("CONTACT.LIMIT", "two\nlines")).toBe('rating: a number in A is wanted, not the text "two lines".');
+  expect(said("EXPLAIN", "no\nsuch")).toMatch(/^name: "no such" is no function of ours; known are /);
+});
+
+test("an explanation names a long text by its beginning", () => {
+  const { inputs } = explained(catalogued("BENCH.SUMMARY"), ["P1-03 ".repeat(6000), "late"]);
+  expect(inputs[0]?.shown.length).toBeLessThan(50);
+});
+
+test("a trip rise that leaves no strip between UL 489's two temperatures is refused", () => {
+  // By hand: carried at 40 °C, tripping at 1.35 × at 25 °C: √(rise ÷ (rise − 15)) < 1.35, so the rise must be above 33.24 K.
+  const sentence =
+    /^trip rise: in this air the hold edge comes to 1\.35\d* × as the trip times count it, and no strip /;
+  for (const name of ["UL 489", "UL 489 typical"]) {
+    expect(said("TRIP.RANGE", 40, 20, name, undefined, 45, undefined, 33)).toMatch(sentence);
+    expect(said("TRIP.RANGE", 40, 20, name, undefined, 45, undefined, 34)).toBeGreaterThanOrEqual(0);
+  }
+});
+
+describe("what is asked lies inside its picture", () => {
+  test.each<[string, ...Argument[]]>([
+    ["TRIP.VERDICT", 30, 100_000, 20, "C", "held"],
+    ["TRIP.VERDICT", 300, 0.004, 20, "C"],
+    ["TRIP.CURRENT", 1757.6, 50, "IEC 60947-2", undefined, 58.5, 214, 58.7],
+    ["INRUSH.MARGIN", 60, 50_000, 12, 20, "C"],
+  ])("%s", (name, ...args) => {
+    isWellExplained(question(name, ...args), 0);
+    const { plot } = explained(catalogued(name), args);
+    const points = plot?.points ?? [];
+    expect(points.length).toBeGreaterThan(0);
+    // The point stands at the time that was given, not at the edge of what is usually shown.
+    const time = name === "TRIP.CURRENT" ? args[0] : args[1];
+    expect(points.map(({ y }) => y)).toEqual(points.map(() => time));
+  });
+});
+
+describe("a block of THERMAL.FIT with a cell changed is refused, never answered with no number", () => {
+  const block = fitBlocks[0] as Range;
+  const changed = (label: string, column: number, cell: Cell): Range => {
+    const at = block.findIndex(
+      ([first, second]) => first === label && (label !== "profile" || typeof second === "number"),
+    );
+    return block.map((row, i) => (i === at ? row.map((old, k) => (k === column ? cell : old)) : row));
+  };
+  test.each<[string, number, Cell, RegExp]>([
+    ["profile", 4, 0, /^fit, a row "profile": a number above 0 is wanted, not 0\.$/],
+    ["profile", 5, 5e-324, /^fit, a row "profile": a number above 0 is wanted, not 5e-324\.$/],
+    ["covariance of ln pickup", 1, 0, /^fit, rows "covariance": these numbers are no covariance; /],
+    ["covariance of ln pickup", 2, 1, /^fit, rows "covariance": these numbers are no covariance; /],
+    ["tripped", 1, 2, /^fit, row "tripped": at least 3 beside limits is wanted, not 2\.$/],
+    ["tripped", 1, 7.5, /^fit, row "tripped": a whole number is wanted, not 7\.5\.$/],
+    ["held", 0, "Tripped", /^fit: the row "tripped" stands twice; hand over one block of THERMAL\.FIT\.$/],
+  ])("%s, column %i: %s", (label, column, cell, sentence) => {
+    expect(said("THERMAL.FORECAST", 40, changed(label, column, cell))).toMatch(sentence);
+    expect(said("THERMAL.HOLDS", 40, 30, changed(label, column, cell))).toMatch(sentence);
+  });
+});
+
+test("three names of characteristics that lie across are no band", () => {
+  // IEC 60898-1 Table 7, tests d and e: 3 to 5 ×, 5 to 10 ×, 10 to 20 ×.
+  expect(ask(question("TRIP.MAGNETIC", 10, [["B", "C", "D"]]))).toEqual([
+    [30, 50, 100],
+    [50, 100, 200],
+  ]);
+});
+
+test("a cell handed over as a range of one is that cell", () => {
+  const error = new CellError("#N/A");
+  for (const [name, place, cell] of [
+    ["THERMAL.HOLDS", 2, "B-2"],
+    ["CONTACT.SPREAD", 0, error],
+    ["ENCLOSURE.PANEL", 0, 20],
+    ["TRIP.MAGNETIC", 1, "C"],
+  ] as const) {
+    const args = Array.from({ length: place + 1 }, (): Argument => 20);
+    const [bare, inRange] = [cell, [[cell]]].map((one) => said(name, ...args.slice(0, place), one));
+    expect(inRange).toEqual(bare);
+  }
+  expect(said("CONTACT.SPREAD", error)).toBe("ohms: the cell holds #N/A; mend that cell first.");
+});
+
+test("a log of a whole bench is refused where one breaker is asked about: each held current would take a search of its own", () => {
+  const rows = Array.from({ length: 501 }, (_, i) => [10 + i / 100]);
+  expect(said("THERMAL.FIT", rows, rows)).toBe(
+    "currents: at most 500 trials of one breaker are taken, not 501; hand over the rows of one breaker alone.",
+  );
+});
+
+test("what is no number is refused where a number or a name is wanted", () => {
+  expect(said("METER.TURNS", Number.NaN, 2)).toBe("reading: a number in A is wanted, not NaN.");
+  expect(said("BENCH.SUMMARY", Number.NEGATIVE_INFINITY, "late")).toMatch(/^breakers: /);
+});
