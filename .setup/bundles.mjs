@@ -42,6 +42,13 @@ export const bundles = {
     folders: ["test/benchmark", "test/hosts/excel", "test/support"],
     onlyByName: true,
   },
+  fuzz: {
+    output: "dist/fuzz",
+    entries: ["test/fuzz/main.ts"],
+    hosts: [],
+    folders: ["test/fuzz"],
+    onlyByName: true,
+  },
   examples: {
     output: "dist/examples",
     entries: ["examples/source/make.ts"],
