@@ -47,7 +47,7 @@ export const airTable: Source = {
         return [t, ...[conductivity, 1e6 * viscosity, prandtl].map(rounded)];
       }),
       standings: printed.map((t) => (t < 0 ? "from memory" : "corroborated")),
-      guard: "test/enclosure/convection.test.ts",
+      guard: "test/enclosure/published.test.ts",
     },
   ],
 };

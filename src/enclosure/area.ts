@@ -16,7 +16,7 @@ export const surfaceFactors: Source = {
       title: "Surface factors",
       columns: [["face"], ["bare"], ["covered"]],
       rows: Object.entries(factors).map(([face, { bare, covered }]) => [face, bare, covered]),
-      guard: "test/enclosure/iec60890.test.ts",
+      guard: "test/enclosure/published.test.ts",
     },
   ],
 };

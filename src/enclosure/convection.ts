@@ -1,8 +1,11 @@
-import type { Source } from "../metrology/source";
+import { loneValues, type Source } from "../metrology/source";
 import { type Air, airAt } from "./air";
 
 /** How a plate lies to the air: upright, or level with its hot side up (or cold side down), or hot side down. */
 export type Facing = "vertical" | "hot up" | "hot down";
+
+/** Standard acceleration of free fall, m/s². */
+const gravity = 9.80665;
 
 /** Nu = (still + driven·Ra^(1/6) ÷ (1 + (prandtl ÷ Pr)^(9/16))^(8/27))² */
 export const uprightPlate = { still: 0.825, driven: 0.387, prandtl: 0.492 } as const;
@@ -12,6 +15,13 @@ export const levelPlate = { hotUp: { quarter: 0.54, third: 0.15 }, hotDown: 0.27
 const guard = "test/enclosure/published.test.ts";
 
 export const convectionSources: readonly Source[] = [
+  {
+    document: "CGPM, 3rd meeting",
+    edition: "1901",
+    place: "standard acceleration of free fall",
+    standing: "handbook",
+    tables: [{ title: "Gravity", columns: loneValues, rows: [["g", gravity, "m/s²"]], guard }],
+  },
   {
     document: "Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975) 1323",
     place: "vertical plate, all Rayleigh numbers",
@@ -43,8 +53,6 @@ export const convectionSources: readonly Source[] = [
     ],
   },
 ];
-
-const gravity = 9.80665;
 
 /** Rayleigh number: how strongly warm air drives itself along a plate of `length` (m) that is `difference` (K) off the air. */
 export const rayleigh = (air: Air, { difference, length }: { difference: number; length: number }): number =>

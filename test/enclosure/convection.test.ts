@@ -1,4 +1,4 @@
-import { type Air, airAt } from "../../src/enclosure/air";
+import type { Air } from "../../src/enclosure/air";
 import { convectiveFlux, type Facing, nusselt, rayleigh } from "../../src/enclosure/convection";
 import { facingEmissivity, radiantFlux } from "../../src/enclosure/radiation";
 import { root } from "../../src/metrology/root";
@@ -71,25 +71,5 @@ describe("the level pair hot side up", () => {
     expect(nusselt("hot up", ra * (1 - 1e-9), 0.7) / nusselt("hot up", ra * (1 + 1e-9), 0.7)).toBeCloseTo(1, 8);
     expect(nusselt("hot up", 1e5, 0.7)).toBeCloseTo(0.54 * 10 ** 1.25, 10);
     expect(nusselt("hot up", 1e9, 0.7)).toBeCloseTo(150, 8);
-  });
-});
-
-describe("air", () => {
-  // Çengel, Heat Transfer: A Practical Approach, Table A-15: °C, conductivity W/(m·K), kinematic viscosity 1e-6 m²/s, Prandtl number. Second copy.
-  test.each([
-    [0, 0.02364, 13.38, 0.7362, 1e-3],
-    [20, 0.02514, 15.16, 0.7309, 1e-3],
-    [40, 0.02662, 17.02, 0.7255, 1e-3],
-    [60, 0.02808, 18.96, 0.7202, 1e-3],
-    [80, 0.02953, 20.97, 0.7154, 1e-3],
-    [120, 0.03235, 25.22, 0.7073, 1e-3],
-    [160, 0.03511, 29.75, 0.7014, 2.5e-3],
-    // From memory.
-    [-40, 0.02057, 10.08, 0.7436, 1e-2],
-  ])("at %p °C agrees with the table", (t, conductivity, viscosity, prandtl, within) => {
-    const air = airAt(t);
-    expect(Math.abs(air.conductivity / conductivity - 1)).toBeLessThan(within);
-    expect(Math.abs((1e6 * air.viscosity) / viscosity - 1)).toBeLessThan(within);
-    expect(Math.abs(air.prandtl / prandtl - 1)).toBeLessThan(within);
   });
 });
