@@ -1,4 +1,5 @@
 import { type LoggedTest, type Tally, tallies } from "../bench/summary";
+import { sayText } from "../definition/cells";
 import { define } from "../definition/define";
 import { verdictCaution } from "./accounts/cautions";
 import { breakers, verdicts } from "./arguments/bench";
@@ -53,7 +54,7 @@ export default define({
           plain: `${sum(({ counts }) => counts["in range"])} in range + ${out} out + ${undecided} undecided = ${sum(testsOf)}`,
         },
         ...wanting.map((tally) => ({
-          sentence: `${tally.breaker} wants attention`,
+          sentence: `${sayText(tally.breaker)} wants attention`,
           plain: `${tally.counts.out} out, ${tally.counts.undecided} undecided${missingOf(tally) > 0 ? `, not counted: ${sayMissing(tally)}` : ""}`,
         })),
       ],

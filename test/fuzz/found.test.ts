@@ -26,6 +26,18 @@ test("an explanation names a long text by its beginning", () => {
   expect(inputs[0]?.shown.length).toBeLessThan(50);
 });
 
+test("a breaker named in two lines is named in one by its explanation", () => {
+  isWellExplained(question("BENCH.SUMMARY", [["two\nlines"], ["P1-03"]], [["late"], ["early"]]), 0);
+  const { steps } = explained(catalogued("BENCH.SUMMARY"), ["two\nlines", "late"]);
+  expect(steps.map(({ sentence }) => sentence)).toContain("two lines wants attention");
+});
+
+test("no picture is drawn of an uncertainty that the digits of its value cannot show", () => {
+  isWellExplained(question("METER.CONFORMS", 768260, 1e-12, undefined, 1e12), 0);
+  expect(explained(catalogued("METER.CONFORMS"), [768260, 1e-12, undefined, 1e12]).plot).toBeUndefined();
+  expect(explained(catalogued("METER.CONFORMS"), [768260, 1, undefined, 1e12]).plot).toBeDefined();
+});
+
 test("a trip rise that leaves no strip between UL 489's two temperatures is refused", () => {
   // By hand: carried at 40 °C, tripping at 1.35 × at 25 °C: √(rise ÷ (rise − 15)) < 1.35, so the rise must be above 33.24 K.
   const sentence =

@@ -58,6 +58,20 @@ test("formulas in a workbook, calculated by the grid engine, answer as the road 
   grid.close();
 });
 
+test("a text typed into a formula stays one, whatever number it looks like", async () => {
+  const texts = ["1e3", "5%", "1,000", "2024-01-01", "1/2", "$5", "20"];
+  const cells = texts.map((text, row) => ({
+    row,
+    column: 0,
+    value: null,
+    formula: `=BIMETAL.CONTACT.LIMIT("${text}")`,
+  }));
+  const grid = await calculate({ sheets: [{ name: "Calls", cells }] }, catalogue);
+  for (const [row, text] of texts.entries())
+    expect(grid.messageAt({ sheet: "Calls", row, column: 0 })).toContain(`wanted, not the text "${text}"`);
+  grid.close();
+});
+
 test("called through Excel's own runtime, a batch answers as the road does", async () => {
   const runtime = startExcelRuntime();
   try {

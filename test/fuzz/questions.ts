@@ -87,8 +87,7 @@ const questionOf = (definition: AnyDefinition, thrown: Thrown): Question => {
 /** A row's cell in a column: what is left out there is blank, and a block has no place. */
 const inLane = (argument: Argument): Cell => (argument === undefined ? null : isRange(argument) ? "C" : argument);
 
-export const lane = (cells: readonly Cell[], across: boolean): Range =>
-  across ? [cells] : cells.map((cell) => [cell]);
+const lane = (cells: readonly Cell[], across: boolean): Range => (across ? [cells] : cells.map((cell) => [cell]));
 
 const trimmed = (args: readonly Argument[]): readonly Argument[] => {
   const given = args.flatMap((argument, place) => (argument === undefined ? [] : [place + 1]));

@@ -2,7 +2,7 @@ import { BadInput, type Refusal } from "../../src/definition/bad-input";
 import { type Called, call } from "../../src/definition/call";
 import type { Answer } from "../../src/definition/cells";
 import { NoAnswer } from "../../src/metrology/no-answer";
-import { type Lanes, lanesOf, parametersOf, type Question, withRows } from "./question";
+import { type Lanes, lanesOf, type Question, withRows } from "./question";
 
 /** Characters that a cell of a spreadsheet holds. */
 const longestText = 32_767;
@@ -144,7 +144,3 @@ const rowsStandAlone = (question: Question, called: Called, lanes: Lanes): void 
       demand(plain(ask(withRows(question, lanes, [row]))) === own, `Row ${row + 1} alone gives another answer.`);
   }
 };
-
-/** Whether a parameter takes each row's own cell: for tests that change one cell of a question. */
-export const isPerRow = ({ definition }: Question, place: number): boolean =>
-  parametersOf(definition)[place]?.[1].spread === "row";

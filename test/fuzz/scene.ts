@@ -12,7 +12,7 @@ export interface Scene {
 export const sceneDice = 4;
 
 const ratings = [1, 2, 6, 10, 13, 15, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125];
-export const markedSetting = ["IEC 60947-2", "UL 489", "IEC 60947-2 typical", "UL 489 typical"];
+const markedSetting = ["IEC 60947-2", "UL 489", "IEC 60947-2 typical", "UL 489 typical"];
 
 /** Bands of a tester's own: multiple, shortest, longest. */
 const bands: readonly Range[] = [

@@ -7,7 +7,7 @@ import { hasOwnBand, type Scene, takesSetting } from "./scene";
 import { oddly } from "./strange";
 
 /** An argument that fits the scene; undefined where the scene has none. */
-export type Usual = (die: number, scene: Scene) => Argument;
+type Usual = (die: number, scene: Scene) => Argument;
 
 const times =
   (multiple: Throw<number>): Usual =>

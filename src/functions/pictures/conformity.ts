@@ -5,7 +5,9 @@ import { sayNumber } from "../../metrology/say";
 const bell = (z: number): number => Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
 
 /** The distribution that the measurement leaves, its expanded uncertainty shaded, against the limits. */
-export const conformityPlot = ({ value, u, lower, upper }: Tested): Plot => {
+export const conformityPlot = ({ value, u, lower, upper }: Tested): Plot | undefined => {
+  // An axis so short beside its value would have no two numbers to tell apart.
+  if (u < 1e-9 * Math.abs(value)) return undefined;
   // A limit far away would squeeze the distribution into a line: it is then told in the sentence only.
   const shown = [lower, upper].filter((limit) => Math.abs(limit - value) < 50 * u);
   const from = Math.min(value - 4 * u, ...shown.map((limit) => limit - u));
