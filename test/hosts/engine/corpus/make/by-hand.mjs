@@ -269,11 +269,11 @@ writeFileSync(
   zipSync(
     Object.fromEntries(
       Object.entries({
-        "[Content_Types].xml": types(xlsx, { "/XL/Worksheets/Sheet1.xml": `${SHEETML}.worksheet+xml` }),
+        "[Content_Types].xml": types(xlsx, { "/xl/worksheets/sheet1.xml": `${SHEETML}.worksheet+xml` }),
         "_rels/.rels": relations(["officeDocument", "/xl/workbook.xml"]),
         "xl/workbook.xml": `\ufeff${plainBook}`,
-        "xl/_rels/workbook.xml.rels": relations(["worksheet", "/xl/worksheets/./sheet1.xml"]),
-        "XL/Worksheets/Sheet1.xml": odd,
+        "xl/_rels/workbook.xml.rels": relations(["worksheet", "/xl/worksheets/sheet1.xml"]),
+        "xl/worksheets/sheet1.xml": odd,
         "docProps/thumbnail.jpeg": bytes(200, 3),
       }).map(([path, content]) => [
         path,

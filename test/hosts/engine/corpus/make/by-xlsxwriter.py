@@ -20,11 +20,11 @@ def log(book, sheet):
     """A table with trials and formulas of every kind beside it; the values are old on purpose."""
     sheet.add_table("A1:D6", {"name": "Trials", "columns": [
         {"header": "current"}, {"header": "drop"}, {"header": "outcome"},
-        {"header": "twice", "formula": "=[@current]*2"},
+        {"header": "twice", "formula": "=Trials[@[current]]*2"},
     ], "data": TRIALS})
     sheet.write_dynamic_array_formula("F2:F4", "=_xldudf_BIMETAL_CONTACT_WATTS(A2:A6,B2:B6)", None, 1)
     sheet.write_dynamic_array_formula("H2:I2", '=_xldudf_bimetal_trip_range(51,20,"C")', None, 9)
-    sheet.write_dynamic_array_formula("H3:H3", "=SUM(IFERROR(ANCHORARRAY(F2),0))", None, 0)
+    sheet.write_dynamic_array_formula("H3:H3", "=SUM(IFERROR(_xlfn.ANCHORARRAY(F2),0))", None, 0)
     sheet.write_formula("H4", "=BIMETAL.CONTACT.WATTS(A2,B2)", None, 0)
     sheet.write_formula("H5", "=bimetal.contact.watts(Trials[current],Trials[drop])", None, 0)
     sheet.write_array_formula("K2:L4", "{=A2:A3*2}", None, 0)
