@@ -5,6 +5,7 @@ import { fittedTo } from "../thermal/fit";
 import { learning, thermalEquation } from "../thermal/model";
 import { injectionCaution, verdictCaution } from "./accounts/cautions";
 import { fitCautions, fitSteps, noteOn } from "./accounts/fit";
+import { magneticDocuments } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf } from "./arguments/conditions";
 import { blockOf } from "./arguments/fit-block";
@@ -20,6 +21,8 @@ const parameters = {
   characteristic: optional(characteristic, "magnetic trips are told by their time alone"),
   setting: optional(quantity("A", "the marked instantaneous setting of the magnetic release, in amperes"), "not known"),
 } as const;
+
+const fitSources = [thermalEquation, ...learning];
 
 const learn = (given: Given<typeof parameters>) => {
   const { trials, leftOut } = trialsOf(given);
@@ -57,7 +60,7 @@ export default define({
     { name: "note", unit: "", meaning: "the unit, and what to know of the row" },
   ],
   answers: "rows",
-  sources: [thermalEquation, ...learning],
+  sources: [...fitSources, ...magneticDocuments],
   cautions: [
     "Every trial starts cold, or warm from a long steady preload that is given. A repeat without rest spoils the fit: it trips early and pulls the time constant down.",
     "The trials tell of this breaker, in this air and on these leads, as it is now.",
@@ -115,6 +118,7 @@ export default define({
     return {
       steps: fitSteps(fitted),
       answer: `The breaker's pickup is ${say(pickup.value, "A")}, ${limits}; its time constant ${say(timeConstant.value, "s")}.`,
+      sources: given.characteristic || given.setting ? [...fitSources, ...magneticDocuments] : fitSources,
       cautions: fitCautions(fitted, trials),
     };
   },

@@ -1,7 +1,7 @@
 import { define } from "../definition/define";
 import { say } from "../metrology/say";
 import { injectionCaution, magneticCaution } from "./accounts/cautions";
-import { documents } from "./accounts/trip-sources";
+import { magneticDocuments } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf, conditions, rating } from "./arguments/conditions";
 
@@ -18,7 +18,7 @@ export default define({
     { name: "magnetic trip from", unit: "A", meaning: "at this current and above" },
   ],
   answers: "row",
-  sources: documents,
+  sources: magneticDocuments,
   cautions: [
     magneticCaution,
     "A run-up through the magnetic band can destroy a breaker: one pole, two to five seconds at most.",

@@ -41,7 +41,7 @@ const thermalSource: Source = {
   ],
 };
 
-const magneticSource: Source = {
+export const iec60947Magnetic: Source = {
   document,
   edition,
   place: "7.2.1.2.4 a), 8.3.3.1.1",
@@ -76,7 +76,7 @@ export const iec60947Reference: Source = {
   ],
 };
 
-export const iec60947Sources: readonly Source[] = [thermalSource, magneticSource, iec60947Reference];
+export const iec60947Sources: readonly Source[] = [thermalSource, iec60947Magnetic, iec60947Reference];
 
 const ratedClass = (name: string, conventional: number, hold?: HoldPoint): RatedClass => ({
   name,
@@ -112,7 +112,7 @@ const characteristic = (name: string, hold?: HoldPoint): Characteristic => {
             upper: upper * setting,
             seconds,
             test: `no magnetic trip for ${seconds} s at ${100 * lower} % of the setting, a trip within ${seconds} s at ${100 * upper} %`,
-            source: magneticSource,
+            source: iec60947Magnetic,
           },
     takesSetting: true,
     magneticInWords: `${lower} to ${upper} × the marked setting`,

@@ -7,6 +7,9 @@ import type { Source } from "../metrology/source";
 /** The field test is made at this multiple of the rating. */
 export const fieldMultiple = 3;
 
+/** V: the two columns reach up to these rated voltages. */
+const voltages = { low: 250, high: 600 } as const;
+
 /** Longest trip time, s, from `from` to `to` A, by the breaker's rated voltage; left out where the table has none. */
 const rows: readonly {
   readonly from: number;
@@ -41,8 +44,8 @@ export const table1007: Source = {
       columns: [
         ["rating from", "A"],
         ["to", "A"],
-        ["breakers up to 250 V", "s"],
-        ["251 to 600 V", "s"],
+        [`breakers up to ${voltages.low} V`, "s"],
+        [`above, up to ${voltages.high} V`, "s"],
       ],
       rows: rows.map(({ from, to, to250, to600 }) => [from, to, to250 ?? null, to600]),
       guard: "test/trip/published.test.ts",
@@ -60,12 +63,14 @@ export const fieldLimit = (rating: number, ratedVoltage: number): number => {
     throw new NoAnswer(
       `rating: table 100.7 has no row between ${rows[at - 1]?.to} A and ${row.from} A, so it says nothing of ${sayNumber(rating)} A.`,
     );
-  if (ratedVoltage > 600)
-    throw new NoAnswer(`rated voltage: table 100.7 ends at 600 V, so it says nothing of ${sayNumber(ratedVoltage)} V.`);
-  const limit = ratedVoltage <= 250 ? row.to250 : row.to600;
+  if (ratedVoltage > voltages.high)
+    throw new NoAnswer(
+      `rated voltage: table 100.7 ends at ${voltages.high} V, so it says nothing of ${sayNumber(ratedVoltage)} V.`,
+    );
+  const limit = ratedVoltage <= voltages.low ? row.to250 : row.to600;
   if (limit === undefined)
     throw new NoAnswer(
-      `rating: for breakers of up to 250 V table 100.7 ends at 400 A, so it says nothing of ${sayNumber(rating)} A.`,
+      `rating: for breakers of up to ${voltages.low} V table 100.7 ends at 400 A, so it says nothing of ${sayNumber(rating)} A.`,
     );
   return limit;
 };

@@ -154,5 +154,6 @@ test("ANSI/NETA ATS and MTS, table 100.7, 300 %: seconds by rating, up to 250 V 
     "rating: table 100.7 has no row between 5000 A and 6000 A, so it says nothing of 5500 A.",
   );
   expect(() => fieldLimit(7000, 480)).toThrow("table 100.7 ends at 6000 A");
-  expect(() => fieldLimit(30, 690)).toThrow("table 100.7 ends at 600 V");
+  expect([100, 250, 250.1, 600].map((volts) => fieldLimit(30, volts))).toEqual([50, 50, 70, 70]);
+  for (const volts of [600.1, 690]) expect(() => fieldLimit(30, volts)).toThrow("table 100.7 ends at 600 V");
 });

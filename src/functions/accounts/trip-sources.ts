@@ -2,9 +2,12 @@ import type { Source } from "../../metrology/source";
 import { thermalEquation } from "../../thermal/model";
 import { ambientLaw } from "../../trip/ambient";
 import { referenceSource, table7Source } from "../../trip/iec60898-tables";
-import { iec60947Sources } from "../../trip/iec60947";
+import { iec60947Magnetic, iec60947Sources } from "../../trip/iec60947";
 import { typicalHold } from "../../trip/typical-hold";
-import { ul489Sources } from "../../trip/ul489-tables";
+import { magneticSource, ul489Sources } from "../../trip/ul489-tables";
+
+/** The documents behind every magnetic band. */
+export const magneticDocuments: readonly Source[] = [table7Source, iec60947Magnetic, magneticSource];
 
 /** The documents behind every answer about tripping; an explanation names the places it used. */
 export const documents: readonly Source[] = [
