@@ -104,6 +104,20 @@ test.each(["trip.verdict.html", "trip.range.html", "contact.watts.html"])("%s pr
   await page.close();
 });
 
+test("published values fit the width of a sheet of paper, table by table", async () => {
+  // A4 without the page's own margins: 182 mm at 96 pixels to the inch.
+  const { page } = await open("published-values.html", {}, 687);
+  await page.emulateMediaType("print");
+  const wider = await page.$$eval(
+    "main *",
+    (all) =>
+      all.filter((one) => one.scrollWidth > one.clientWidth && getComputedStyle(one).display !== "inline").length,
+  );
+  expect(wider).toBe(0);
+  expect(await page.$$eval(".values", (all) => all.length)).toBeGreaterThan(50);
+  await page.close();
+});
+
 /** The sum of red, green and blue of "rgb(251, 249, 244)". */
 const lightness = (colour: string): number =>
   (colour.match(/[\d.]+/g) ?? []).slice(0, 3).reduce((sum, part) => sum + Number(part), 0);
