@@ -56,7 +56,7 @@ const headingsOf = ({ cells }: Sheet): Headings => {
 };
 
 const tableOf = ({ sheet, row: heading, columns }: Headings & { sheet: Sheet }, view: GridView): LogTable => {
-  const last = Math.max(heading, ...sheet.cells.map(({ row, spill }) => row + (spill?.rows ?? 1) - 1));
+  const last = sheet.cells.reduce((last, { row, spill }) => Math.max(last, row + (spill?.rows ?? 1) - 1), heading);
   const places = Array.from({ length: last - heading }, (_, i) =>
     columns.map(({ column }) => ({ sheet: sheet.name, row: heading + 1 + i, column })),
   );

@@ -5,7 +5,9 @@ const widest = 34;
 /** A table in lines of plain text, its refusals below it. */
 export const printTable = ({ headings, rows, isNumeric, refusals }: LogTable): string => {
   const all = [headings, ...rows].map((row) => row.map(shortened));
-  const widths = headings.map((_, column) => Math.max(...all.map((row) => lengthOf(row[column] ?? ""))));
+  const widths = headings.map((_, column) =>
+    all.reduce((widest, row) => Math.max(widest, lengthOf(row[column] ?? "")), 0),
+  );
   const line = (row: readonly string[]) =>
     row
       .map((text, column) => {

@@ -46,7 +46,7 @@ export const visit = async (page: Page, address: string) => {
     shows,
     /** A sheet with nothing on it, its first cell selected and the keyboard in the grid. */
     takeFreshSheet: async () => {
-      await page.click(".shop-sheet-fresh");
+      await page.click('[aria-label="Fresh sheet"]');
       await shows("said", "'Scratch 1'!A1: blank");
     },
     type: async (formula: string) => {

@@ -202,6 +202,15 @@ test("another workbook is opened; its names and tables are followed, and what th
   expect(await person.text("pane")).toMatch(/current20 A.*from Load/);
   await page.$$eval(".pane-go", (buttons) => (buttons as HTMLElement[])[0]?.click());
   await person.shows("said", "Ways!A2: 20");
+  // A table's column in a formula that is typed: the file's words stand in the line, the grid's in the grid.
+  await press("ArrowRight", "ArrowRight", "ArrowRight");
+  await person.shows("said", "Ways!D2: 6; formula =BIMETAL.CONTACT.WATTS(Load,Ways[drop])");
+  await press("F6");
+  await page.$eval("#formula", (line) => (line as HTMLInputElement).select());
+  await page.keyboard.type("=BIMETAL.CONTACT.WATTS(2*Load,Ways[drop])");
+  await press("Enter");
+  // 40 A × 0.3 V, by hand.
+  await person.shows("said", "Ways!D2: 12");
 });
 
 /** A table of one way, a name for its load, and a formula that asks another workbook. */

@@ -1,4 +1,5 @@
 import { sayPlace } from "../../engine/place";
+import { formulaAsRead } from "./formula-as-read";
 import { sayTyped } from "./formula-line";
 import type { OpenBook } from "./open-book";
 
@@ -7,7 +8,7 @@ export const announceCell = (said: HTMLElement, book: OpenBook): void => {
   const tell = () => {
     const { place, view } = book;
     if (!place || !view) return;
-    const formula = view.formulaAt(place);
+    const formula = formulaAsRead(book, place);
     const value = sayTyped(view.valueAt(place)) || "blank";
     const refusal = view.messageAt(place);
     const text = [`${sayPlace(place)}: ${value}`, refusal, formula && `formula ${formula}`].filter(Boolean).join("; ");

@@ -2,6 +2,7 @@ import { type Cell, CellError } from "../../../definition/cells";
 import { sayCellOf } from "../../engine/place";
 import type { Completion } from "./completion";
 import { focusGrid } from "./focus-grid";
+import { formulaAsRead } from "./formula-as-read";
 import type { OpenBook } from "./open-book";
 import { putInto } from "./put-into";
 
@@ -22,7 +23,7 @@ export const showFormulaLine = (book: OpenBook, { address, line, note, completio
     const refusal = view.messageAt(place);
     note.textContent = refusal ?? "";
     note.classList.toggle("shop-note-refusal", refusal !== undefined);
-    if (document.activeElement !== line) line.value = view.formulaAt(place) || sayTyped(view.valueAt(place));
+    if (document.activeElement !== line) line.value = formulaAsRead(book, place) || sayTyped(view.valueAt(place));
   };
   book.onMoved(() => {
     line.blur();
@@ -32,7 +33,7 @@ export const showFormulaLine = (book: OpenBook, { address, line, note, completio
   line.addEventListener("keydown", (event) => {
     if (completion.takesKey(event.key)) event.preventDefault();
     else if (event.key === "Enter" && book.place) {
-      putInto(book, book.view?.spillAt(book.place) ?? book.place, line.value);
+      putInto(book, book.view?.spillAt(book.place) ?? book.place, line.value, completion.catalogue);
       line.blur();
       focusGrid();
     } else if (event.key === "Escape") {

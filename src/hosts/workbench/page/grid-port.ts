@@ -24,7 +24,7 @@ export const gridPort = (book: OpenBook, memory: Memory, catalogue: readonly Any
   lastCallAt: (address, definition) => memory.recall(address, definition),
   insertFormula: async (formula) => {
     if (!book.place) throw new Error("Select a cell first.");
-    putInto(book, book.place, formula);
+    putInto(book, book.place, formula, catalogue);
   },
   insertSheet: (sheet) => insertSheet(book, catalogue, sheet),
   drawsCharts: false,

@@ -32,7 +32,7 @@ const grid = startGrid(container, catalogue, memory, {
 const book = new OpenBook(grid);
 
 followScheme(grid);
-showSheets(element("sheets", HTMLElement), book);
+showSheets({ place: element("sheets", HTMLElement), said: element("sheets-said", HTMLElement) }, book);
 showFormulaLine(book, {
   address: element("address", HTMLElement),
   line,

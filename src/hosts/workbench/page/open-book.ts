@@ -5,23 +5,10 @@ import { type GridView, viewOf } from "../../engine/grid-view";
 import type { Place } from "../../engine/place";
 import { ROOM, sheetSnapshot, snapshotOf } from "../../engine/snapshot";
 import { dressEdges, growRows } from "./dress-sheet";
+import { inPresentNames, namesOf, type Opened, type Size, sizesOf, withSheet } from "./opened";
 import type { Grid } from "./start-grid";
 
 type Listener = () => void;
-
-interface Opened {
-  readonly unit: string;
-  readonly asRead: Book;
-  readonly shown: Book;
-  readonly view: GridView;
-  readonly sizes: ReadonlyMap<string, Size>;
-}
-
-/** How many rows and columns a sheet has. */
-export interface Size {
-  readonly rows: number;
-  readonly columns: number;
-}
 
 /** The workbook that lies open in the grid, and the cell that is selected in it. */
 export class OpenBook {
@@ -31,13 +18,16 @@ export class OpenBook {
 
   constructor(readonly grid: Grid) {
     const { api } = grid;
-    const moved = () => tell(this.#moved);
+    // The engine tells in the middle of what it does, and a listener that looks around then finds half of it done.
+    const moved = () => queueMicrotask(() => tell(this.#moved));
     const calculated = () => tell(this.#calculated);
     // The engine keeps the first moves after a workbook is opened from one event or another; together they miss none.
     api.addEvent(api.Event.SelectionChanged, moved);
     api.addEvent(api.Event.CellClicked, moved);
     api.addEvent(api.Event.ActiveSheetChanged, moved);
     api.addEvent(api.Event.SheetCreated, moved);
+    api.addEvent(api.Event.SheetDeleted, moved);
+    api.addEvent(api.Event.SheetNameChanged, moved);
     api.addEvent(api.Event.SheetValueChanged, calculated);
     api.getFormula().calculationEnd(calculated);
   }
@@ -53,12 +43,18 @@ export class OpenBook {
     // Only now: the engine's own parts look for a workbook at any time.
     if (before !== undefined) api.disposeUnit(before);
     workbook.onSelectionChange(() => tell(this.#moved));
-    const sizes = workbook.getSheets().map((sheet) => [sheet.getSheetName(), sizeOf(sheet)] as const);
-    const view = viewOf(univer, snapshot.id);
-    this.#open = { unit: snapshot.id, asRead, shown: book, view, sizes: new Map(sizes) };
+    const sheets = workbook.getSheets();
+    this.#open = {
+      unit: snapshot.id,
+      asRead,
+      shown: book,
+      view: viewOf(univer, snapshot.id),
+      sizes: new Map(sizesOf(sheets)),
+      names: new Map(namesOf(sheets)),
+    };
     // The engine says nothing at the end of a calculation of nothing.
     if (book.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await calculated;
-    workbook.getSheets().forEach((sheet, i) => {
+    sheets.forEach((sheet, i) => {
       dressEdges(sheet);
       if (book.sheets[i]) growRows(sheet, book.sheets[i]);
     });
@@ -75,18 +71,46 @@ export class OpenBook {
     const calculated = this.#nextCalculation();
     // Without an id of ours the engine gives it one of its own.
     const sheet = workbook.insertSheet(shown.name, { sheet: sheetSnapshot(shown, "", ROOM) });
-    const among = (sheets: readonly Sheet[], one: Sheet) => [...sheets.filter(({ name }) => name !== one.name), one];
-    const { sizes } = this.#open;
-    this.#open = {
-      ...this.#open,
-      asRead: { ...this.#open.asRead, sheets: among(this.#open.asRead.sheets, asRead) },
-      shown: { ...this.#open.shown, sheets: among(this.#open.shown.sheets, shown) },
-      sizes: new Map([...sizes, [shown.name, sizeOf(sheet)]]),
-    };
+    this.#open = withSheet(this.#open, sheet, shown, asRead);
     dressEdges(sheet);
     api.getFormula().executeCalculation();
     await calculated;
     growRows(sheet, shown);
+  }
+
+  rename(sheet: string, name: string): void {
+    this.#sheetCalled(sheet).setName(name);
+    this.moved();
+  }
+
+  /** Deletes a sheet, once the one beside it has been brought into sight: the engine breaks off the deletion of the one in sight. */
+  delete(name: string): void {
+    const workbook = this.grid.api.getActiveWorkbook();
+    const sheets = workbook?.getSheets() ?? [];
+    const at = sheets.findIndex((sheet) => sheet.getSheetName() === name);
+    const neighbour = sheets[at + 1] ?? sheets[at - 1];
+    if (!workbook || !neighbour) throw new Error("A workbook keeps one sheet at least.");
+    workbook.setActiveSheet(neighbour);
+    if (!workbook.deleteSheet(this.#sheetCalled(name))) throw new Error(`The sheet ${name} could not be deleted.`);
+    this.moved();
+  }
+
+  /** How many cells of a sheet hold something; what an answer spills into is not counted. */
+  filledCells(name: string): number {
+    let filled = 0;
+    this.#sheetCalled(name)
+      .getSheet()
+      .getCellMatrix()
+      .forValue((_row, _column, cell) => {
+        if (cell && (cell.f || cell.si || (cell.v !== undefined && cell.v !== null && cell.v !== ""))) filled++;
+      });
+    return filled;
+  }
+
+  #sheetCalled(name: string): FWorksheet {
+    const sheet = this.grid.api.getActiveWorkbook()?.getSheetByName(name);
+    if (!sheet) throw new Error(`There is no sheet "${name}".`);
+    return sheet;
   }
 
   #nextCalculation(): Promise<void> {
@@ -115,19 +139,25 @@ export class OpenBook {
     tell(this.#moved);
   }
 
-  /** As it was read, with its names and tables. Undefined until a workbook is open. */
+  /** As it was read, with its names and tables, under the sheets' present names. Undefined until a workbook is open. */
   get asRead(): Book | undefined {
-    return this.#open?.asRead;
+    return this.#present()?.asRead;
   }
 
   /** As the grid got it, in the engine's words. */
   get shown(): Book | undefined {
-    return this.#open?.shown;
+    return this.#present()?.shown;
   }
 
   /** A sheet's size when it was opened. */
   sizeAtFirst(sheet: string): Size | undefined {
-    return this.#open?.sizes.get(sheet);
+    return this.#present()?.sizes.get(sheet);
+  }
+
+  #present(): Opened | undefined {
+    const sheets = this.grid.api.getActiveWorkbook()?.getSheets() ?? [];
+    if (this.#open) this.#open = inPresentNames(this.#open, sheets);
+    return this.#open;
   }
 
   get view(): GridView | undefined {
@@ -141,8 +171,6 @@ export class OpenBook {
     return sheet && range ? { sheet: sheet.getSheetName(), row: range.getRow(), column: range.getColumn() } : undefined;
   }
 }
-
-const sizeOf = (sheet: FWorksheet): Size => ({ rows: sheet.getMaxRows(), columns: sheet.getMaxColumns() });
 
 const tell = (listeners: ReadonlySet<Listener>): void => {
   for (const listener of [...listeners]) listener();

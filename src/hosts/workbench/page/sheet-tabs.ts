@@ -2,37 +2,90 @@ import { dressEdges } from "./dress-sheet";
 import { focusGrid } from "./focus-grid";
 import { goTo } from "./go-to";
 import type { OpenBook } from "./open-book";
+import { deleteSheet, nameField } from "./sheet-changes";
 
-/** The sheets by name, and a way to take a fresh one. */
-export const showSheets = (place: HTMLElement, book: OpenBook): void => {
+interface Strip {
+  readonly place: HTMLElement;
+  /** Where what went amiss is said. */
+  readonly said: HTMLElement;
+}
+
+/** The sheets by name, and ways to take a fresh one, to rename the one in sight and to delete it. */
+export const showSheets = ({ place, said }: Strip, book: OpenBook): void => {
+  const say = (sentence = "") => {
+    said.textContent = sentence;
+  };
   const draw = () => {
     const workbook = book.grid.api.getActiveWorkbook();
     const here = workbook?.getActiveSheet().getSheetName();
     const names = workbook?.getSheets().map((sheet) => sheet.getSheetName()) ?? [];
     const wanted = JSON.stringify([names, here]);
-    if (place.dataset.drawn === wanted) return;
+    if (here === undefined || place.dataset.drawn === wanted) return;
     place.dataset.drawn = wanted;
-    const tabs = names.map((name) => {
-      const tab = tabCalled(name, () => goTo(book, { sheet: name, row: 0, column: 0 }));
-      if (name === here) tab.setAttribute("aria-current", "true");
-      return tab;
+    say();
+    const tabs = names.map((name) => tabCalled(name, () => goTo(book, { sheet: name, row: 0, column: 0 })));
+    const current = tabs[names.indexOf(here)];
+    const rename = () => {
+      const done = (sentence?: string) => {
+        place.dataset.drawn = "";
+        draw();
+        say(sentence);
+        place.querySelector<HTMLElement>("[aria-current]")?.focus();
+      };
+      const field = nameField(book, { names, here, say, done });
+      current?.replaceWith(field);
+      field.select();
+    };
+    const remove = async () => {
+      const deleted = await deleteSheet(book, here);
+      // The question took the keyboard with it.
+      if (deleted) focusGrid();
+      else place.querySelector<HTMLElement>("[aria-current]")?.focus();
+    };
+    current?.setAttribute("aria-current", "true");
+    current?.setAttribute("aria-keyshortcuts", "F2 Delete");
+    current?.addEventListener("dblclick", rename);
+    current?.addEventListener("keydown", ({ key }) => {
+      if (key === "F2") rename();
+      if (key === "Delete" && names.length > 1) void remove();
     });
-    const fresh = tabCalled("Fresh sheet", () => takeFreshSheet(book, names));
-    fresh.classList.add("shop-sheet-fresh");
     const hadFocus = place.contains(document.activeElement);
-    place.replaceChildren(...tabs, fresh);
-    if (hadFocus) tabs.find((tab) => tab.hasAttribute("aria-current"))?.focus();
+    const deed = deedCalled("Delete", `Delete sheet ${here}`, () => void remove());
+    deed.disabled = names.length === 1;
+    place.replaceChildren(
+      ...tabs,
+      deedCalled("Fresh sheet", "Fresh sheet", () => takeFreshSheet(book, names)),
+      deedCalled("Rename", `Rename sheet ${here}`, rename),
+      deed,
+    );
+    if (hadFocus) current?.focus();
   };
   book.onMoved(draw);
 };
 
 const tabCalled = (name: string, onPress: () => void): HTMLButtonElement => {
-  const tab = document.createElement("button");
-  tab.type = "button";
-  tab.className = "shop-sheet";
-  tab.textContent = name;
-  tab.addEventListener("click", onPress);
+  const tab = buttonCalled(name, "shop-sheet");
+  tab.addEventListener("click", ({ detail }) => {
+    onPress();
+    // After the mouse what is typed goes into the sheet; the keyboard stays on the tabs.
+    if (detail > 0) focusGrid();
+  });
   return tab;
+};
+
+const deedCalled = (text: string, label: string, onPress: () => void): HTMLButtonElement => {
+  const button = buttonCalled(text, "shop-sheet-deed");
+  button.setAttribute("aria-label", label);
+  button.addEventListener("click", onPress);
+  return button;
+};
+
+const buttonCalled = (text: string, className: string): HTMLButtonElement => {
+  const button = document.createElement("button");
+  button.type = "button";
+  button.className = className;
+  button.textContent = text;
+  return button;
 };
 
 const takeFreshSheet = (book: OpenBook, taken: readonly string[]): void => {

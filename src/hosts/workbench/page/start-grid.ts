@@ -59,7 +59,10 @@ export const startGrid = (
   univer.registerPlugin(UniverUIPlugin, { container, header: false, footer: false, toolbar: false });
   univer.registerPlugin(UniverDocsPlugin);
   univer.registerPlugin(UniverDocsUIPlugin);
-  univer.registerPlugin(UniverSheetsPlugin);
+  univer.registerPlugin(UniverSheetsPlugin, {
+    // Beyond this size the engine would not bring a deleted sheet back.
+    largeSheetOperation: { largeSheetCellCountThreshold: 1_000_000 },
+  });
   univer.registerPlugin(UniverSheetsUIPlugin, {
     formulaBar: false,
     footer: false,
