@@ -70,7 +70,7 @@ export default define({
   results: [
     { name: "loss", unit: "W", meaning: "heat of the way in the air inside" },
     { name: "re-rated", unit: "A", meaning: "the rating moved to the air inside" },
-    { name: "margin", unit: "×", meaning: "re-rated current ÷ load, or `no load`" },
+    { name: "margin", unit: "×", meaning: "re-rated current ÷ load, or “no load”" },
     {
       name: "continuous margin",
       unit: "×",

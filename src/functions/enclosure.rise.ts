@@ -23,7 +23,7 @@ export default define({
   },
   results: [
     { name: "mid-height rise", unit: "K", meaning: "rise of the inside air above the room at half the height" },
-    { name: "top rise", unit: "K", meaning: "rise under the roof, or `not known` where the method gives none" },
+    { name: "top rise", unit: "K", meaning: "rise under the roof, or “not known” where the method gives none" },
   ],
   answers: "row",
   sources: allCoolingSources,

@@ -42,12 +42,12 @@ export default define({
   summary: "What one motor start after another does to a breaker's strip, and how many starts an hour it stands.",
   parameters,
   results: [
-    { name: "start", unit: "", meaning: "number of the start; in the last row the words `starts per hour`" },
+    { name: "start", unit: "", meaning: "number of the start; in the last row the words “starts per hour”" },
     {
       name: "state",
       unit: "",
       meaning:
-        "thermal state at the end of the start, 1 = trips, or `tripped`; in the last row the most starts per hour for ever",
+        "thermal state at the end of the start, 1 = trips, or “tripped”; in the last row the most starts per hour for ever",
     },
   ],
   answers: "rows",

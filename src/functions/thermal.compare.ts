@@ -21,7 +21,7 @@ export default define({
   },
   results: [
     { name: "ratio", unit: "", meaning: "median after ÷ median before: below 1 is quicker" },
-    { name: "low", unit: "", meaning: "lower 95 % limit; `not known` when no time differs from another of its list" },
+    { name: "low", unit: "", meaning: "lower 95 % limit; “not known” when no time differs from another of its list" },
     { name: "high", unit: "", meaning: "upper 95 % limit; a change shows when both limits lie on one side of 1" },
   ],
   answers: "row",

@@ -45,17 +45,17 @@ export default define({
     {
       name: "standard error",
       unit: "",
-      meaning: "from the curvature at the top; `not known` where the top is not round",
+      meaning: "from the curvature at the top; “not known” where the top is not round",
     },
     {
       name: "low",
       unit: "",
-      meaning: "lower 95 % limit from the likelihood profile; `no limit` where the trials set none",
+      meaning: "lower 95 % limit from the likelihood profile; “no limit” where the trials set none",
     },
     {
       name: "high",
       unit: "",
-      meaning: "upper 95 % limit; `no limit` where the trials set none, `not known` with too few trips",
+      meaning: "upper 95 % limit; “no limit” where the trials set none, “not known” with too few trips",
     },
     { name: "note", unit: "", meaning: "the unit, and what to know of the row" },
   ],

@@ -41,9 +41,9 @@ export default define({
     preload,
   },
   results: [
-    { name: "low", unit: "s", meaning: "lower limit, thermal only; `holds` where it need never trip" },
-    { name: "median", unit: "s", meaning: "as likely earlier as later, thermal only; `holds` at or below the pickup" },
-    { name: "high", unit: "s", meaning: "upper limit, thermal only; `no limit` where it may hold for ever" },
+    { name: "low", unit: "s", meaning: "lower limit, thermal only; “holds” where it need never trip" },
+    { name: "median", unit: "s", meaning: "as likely earlier as later, thermal only; “holds” at or below the pickup" },
+    { name: "high", unit: "s", meaning: "upper limit, thermal only; “no limit” where it may hold for ever" },
   ],
   answers: "row",
   sources: [thermalEquation, ...learning],

@@ -39,7 +39,7 @@ export default define({
       name: "probability",
       unit: "",
       meaning:
-        "0 to 1, thermal only: 1 for no current above the pickup's lower limit; `not known` where the trials set no such limit",
+        "0 to 1, thermal only: 1 for no current above the pickup's lower limit; “not known” where the trials set no such limit",
     },
   ],
   answers: "row",

@@ -11,7 +11,7 @@ import { statePicture } from "./pictures/state";
 
 const between = optional(
   word(
-    "what happens between two rows: `step` keeps the current until the next time, `ramp` runs straight to the next current",
+    "what happens between two rows: “step” keeps the current until the next time, “ramp” runs straight to the next current",
     ["step", "ramp"],
   ),
   "step",
@@ -43,12 +43,12 @@ export default define({
     {
       name: "time",
       unit: "s",
-      meaning: "the time of each row; in the last row the trip time on the same clock, or `holds`",
+      meaning: "the time of each row; in the last row the trip time on the same clock, or “holds”",
     },
     {
       name: "state",
       unit: "",
-      meaning: "thermal state at that time, `tripped` after the trip; in the last row the highest state, 1 = trips",
+      meaning: "thermal state at that time, “tripped” after the trip; in the last row the highest state, 1 = trips",
     },
   ],
   answers: "rows",

@@ -24,7 +24,7 @@ export default define({
     timeConstant,
     start: startState,
   },
-  results: [{ name: "state", unit: "", meaning: "thermal state, 1 = trips; `tripped` past it" }],
+  results: [{ name: "state", unit: "", meaning: "thermal state, 1 = trips; “tripped” past it" }],
   answers: "row",
   sources: [thermalEquation],
   cautions: modelCautions,

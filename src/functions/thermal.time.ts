@@ -10,7 +10,7 @@ export default define({
   name: "THERMAL.TIME",
   summary: "How long one breaker's bimetal takes to trip at a steady current, from cold or after a long preload.",
   parameters: { current: testCurrent("the steady test current, r.m.s."), pickup, timeConstant, preload },
-  results: [{ name: "time", unit: "s", meaning: "time to the trip; `holds` at or below the pickup" }],
+  results: [{ name: "time", unit: "s", meaning: "time to the trip; “holds” at or below the pickup" }],
   answers: "row",
   sources: [thermalEquation],
   cautions: modelCautions,

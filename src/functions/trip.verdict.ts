@@ -85,7 +85,7 @@ export default define({
           plain: String(why),
         },
       ],
-      answer: `${String(answer)}: ${String(why)}.`,
+      answer: String(why).startsWith(String(answer)) ? `${String(why)}.` : `${String(answer)}: ${String(why)}.`,
       sources: rangeSources(asked),
       cautions: rangeCautions(asked),
     };

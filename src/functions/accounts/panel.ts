@@ -139,7 +139,7 @@ export const panelCautions = ({ panel, ways, places, lossLaw }: PanelAccount): r
         ]
       : []),
     ...(lossLaw === "copper"
-      ? ["Losses measured warm already hold a part of copper's growth, so `copper` errs on the warm side."]
+      ? ["Losses measured warm already hold a part of copper's growth, so “copper” errs on the warm side."]
       : []),
   ];
 };

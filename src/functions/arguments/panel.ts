@@ -45,7 +45,7 @@ export const panelOptions = {
   poles: optional(perWay(poles), "1 pole each"),
   lossesFollow: optional(
     word(
-      "how the losses go with the air inside: `constant`, or `copper`, 0.393 % more per kelvin above 20 °C",
+      "how the losses go with the air inside: “constant”, or “copper”, 0.393 % more per kelvin above 20 °C",
       lossLaws,
     ),
     "constant",

@@ -1,0 +1,93 @@
+// npm run pictures: the pictures of the README and of the walk-through, taken from the workbench as a person sees it.
+
+import { spawn } from "node:child_process";
+import { mkdirSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { launch } from "puppeteer-core";
+import { findBrowser } from "../../.setup/find-browser.mjs";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const pictures = `${root}examples/pictures/`;
+
+/** The workbench on one of the examples. */
+async function serve(workbook) {
+  const args = [`${root}dist/workbench/serve.mjs`, "--no-open", `${root}examples/${workbook}`];
+  const server = spawn(process.execPath, args, { stdio: ["ignore", "pipe", "inherit"] });
+  let printed = "";
+  for await (const text of server.stdout) {
+    printed += text;
+    const [address] = /http:\/\/127\.0\.0\.1:\d+\//.exec(printed) ?? [];
+    if (address) return { address, stop: () => server.kill() };
+  }
+  throw new Error(`The workbench ended: ${printed}`);
+}
+
+const browser = await launch({
+  executablePath: findBrowser(),
+  args: ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-sync"],
+});
+const page = await browser.newPage();
+await page.setViewport({ width: 1440, height: 960 });
+
+const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+const shown = (id, words) =>
+  page.waitForFunction(
+    (id, words) => document.getElementById(id)?.textContent?.replace(/\s+/g, " ").includes(words),
+    { timeout: 20_000 },
+    id,
+    words,
+  );
+const press = async (label) => {
+  await page.evaluate((label) => {
+    const found = [...document.querySelectorAll("button, [role=tab]")].find(
+      (element) => element.textContent.trim() === label,
+    );
+    if (!found) throw new Error(`Nothing is called ${label}.`);
+    found.click();
+  }, label);
+  await pause(800);
+};
+const take = async (path) => {
+  await pause(1500);
+  await page.screenshot({ path });
+  process.stdout.write(`${path}\n`);
+};
+const open = async (workbook, show) => {
+  const { address, stop } = await serve(workbook);
+  try {
+    await page.goto(address);
+    await shown("said", "!");
+    await pause(3000);
+    await show();
+  } finally {
+    stop();
+  }
+};
+
+try {
+  mkdirSync(pictures, { recursive: true });
+  await open("test-log.xlsx", async () => {
+    for (let row = 2; row < 11; row++) await page.keyboard.press("ArrowDown");
+    await take(`${root}examples/workbench.png`);
+    for (let row = 11; row < 15; row++) await page.keyboard.press("ArrowDown");
+    await take(`${pictures}outside-the-band.png`);
+    for (let row = 15; row < 24; row++) await page.keyboard.press("ArrowDown");
+    await take(`${pictures}refusal.png`);
+    await press("Functions");
+    await take(`${pictures}functions.png`);
+    await press("Sheets");
+    await take(`${pictures}sheets.png`);
+    await press("Explain");
+    await press("Fresh sheet");
+    await shown("said", "blank");
+    await page.keyboard.type('=BIMETAL.TRIP.RANGE(51,20,"C")', { delay: 5 });
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("ArrowUp");
+    await shown("pane", "2.55");
+    await take(`${pictures}first-formula.png`);
+  });
+  await open("panel-estimate.xlsx", () => take(`${pictures}panel.png`));
+  await open("breaker-study.xlsx", () => take(`${pictures}breaker-study.png`));
+} finally {
+  await browser.close();
+}
