@@ -76,13 +76,14 @@ const mayTripAtOnce: Edge = { seconds: 0, line: "magnetic" };
 
 const shortestEdge = (bench: Bench, current: number, scaled: number): Edge => {
   const { magnetic, ratedClass, envelope, start } = bench;
+  // First of all: cold air lifts the hold edge, not the magnetic band, and a low setting may come to lie below it.
+  if (magnetic && current > magnetic.lower && !sameMultiple(current, magnetic.lower)) return mayTripAtOnce;
   if (notBelow(bench.holdEdge, current)) {
     const atRating = notBelow(1, scaled) && notBelow(bench.rating, current);
     return ratedClass.holdSeconds === undefined || atRating
       ? holds
       : { seconds: ratedClass.holdSeconds, line: "hold test" };
   }
-  if (magnetic && current > magnetic.lower && !sameMultiple(current, magnetic.lower)) return mayTripAtOnce;
   if (!ratedClass.hold) return noMinimum;
   if (start === 0 && scaled === ratedClass.hold.multiple)
     return { seconds: ratedClass.hold.seconds, line: "printed", point: ratedClass.hold };

@@ -48,6 +48,14 @@ test("a trip rise that leaves no strip between UL 489's two temperatures is refu
   }
 });
 
+test("a magnetic band that cold air leaves below the hold edge still trips", () => {
+  // By hand: set to 22 A it trips from 1.2 × 22 = 26.4 A within 0.2 s, may from 17.6 A; the hold edge is 21 A × √(135 ÷ 80) = 27.3 A.
+  const at = (current: number) => ask(question("TRIP.RANGE", current, 20, "IEC 60947-2", undefined, -25, 22))[0];
+  expect(at(27)).toEqual([0, 0.2]);
+  expect(at(26)).toEqual([0, "no limit"]);
+  expect(at(17)).toEqual(["holds", "no limit"]);
+});
+
 describe("what is asked lies inside its picture", () => {
   test.each<[string, ...Argument[]]>([
     ["TRIP.VERDICT", 30, 100_000, 20, "C", "held"],
