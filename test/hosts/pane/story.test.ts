@@ -1,4 +1,4 @@
-import { CellError } from "../../../src/definition/cells";
+import { CellError, type Range } from "../../../src/definition/cells";
 import { catalogue } from "../../../src/functions";
 import type { ResolvedCall } from "../../../src/hosts/pane/explain/resolved";
 import { storyOf } from "../../../src/hosts/pane/explain/story";
@@ -137,6 +137,30 @@ describe("which row a cell shows", () => {
   test("a call inside another formula begins with its first row", async () => {
     const selection = selected("=SUM(BIMETAL.CONTACT.WATTS(B2:B4,0.1))", {});
     expect((await onlyCall(selection, scriptedPort({ values }))).row).toBe(0);
+  });
+});
+
+describe("from one cell of an answer to another", () => {
+  const formula = "=BIMETAL.CONTACT.WATTS(B2:B4,0.1)";
+  const at = (row: number) =>
+    selected(formula, { address: `Log!F${2 + row}`, spill: { anchor: "Log!F2", row, column: 0 } });
+  const port = (cells: Range) => scriptedPort({ values: { "B2:B4": cells } });
+
+  test("what was looked up still holds and is not looked up again", async () => {
+    const before = await storyOf(at(0), port([[10], [20], [30]]), catalogue);
+    const after = await storyOf(at(2), port([]), catalogue, before);
+    if (after.tells !== "calls") throw new Error("calls are wanted");
+    const [call] = after.calls as readonly [ResolvedCall];
+    // 30 A × 0.1 V, by hand.
+    expect([call.row, told(call, call.row).results[0]?.shown]).toEqual([2, "3 W"]);
+  });
+
+  test("another formula, or the same one in another cell, is looked up", async () => {
+    const before = await storyOf(at(0), port([[10], [20], [30]]), catalogue);
+    for (const selection of [selected(formula, { address: "Log!G2" }), selected("=BIMETAL.CONTACT.WATTS(B2:B4,0.2)")]) {
+      const after = await storyOf(selection, port([[1], [2], [3]]), catalogue, before);
+      expect(after).toMatchObject({ calls: [{ args: [[[1], [2], [3]], expect.any(Number)] }] });
+    }
   });
 });
 

@@ -17,6 +17,7 @@ export interface Origin {
 export interface ResolvedCall extends Place {
   readonly definition: AnyDefinition;
   readonly text: string;
+  readonly isWhole: boolean;
   readonly args: readonly Argument[];
   /** By place in the formula. */
   readonly origins: readonly Origin[];
@@ -36,13 +37,24 @@ export const resolve = async (
   port: Port,
   isOnly: boolean,
 ): Promise<ResolvedCall> => {
-  const home = selection.spill?.anchor ?? selection.address;
+  const home = homeOf(selection);
   const looked = await Promise.all(written.map((argument) => look(argument, sheetOf(home), port)));
   const remembered = isOnly ? port.lastCallAt(home, definition) : undefined;
   const isThisCall = remembered && looked.every((found, place) => agrees(found, remembered.args[place]));
   const found = isThisCall ? looked.map((argument, place) => recalled(argument, remembered.args[place])) : looked;
   const args = found.map(({ value }) => value);
-  return { definition, text, args, origins: found, ...placeOf(selection, isWhole, definition, args) };
+  return { definition, text, isWhole, args, origins: found, ...placeOf(selection, isWhole, definition, args) };
+};
+
+/** The cell whose formula is told: inside a spill the first. */
+export const homeOf = ({ spill, address }: Selection): string => spill?.anchor ?? address;
+
+/** The same call seen from another cell of its answer. */
+export const seenFrom = (
+  selection: Selection,
+  { definition, text, isWhole, args, origins }: ResolvedCall,
+): ResolvedCall => {
+  return { definition, text, isWhole, args, origins, ...placeOf(selection, isWhole, definition, args) };
 };
 
 interface Looked extends Origin {

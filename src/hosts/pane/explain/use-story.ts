@@ -9,18 +9,27 @@ export const useStory = (port: Port, catalogue: readonly AnyDefinition[]): Story
   useEffect(() => {
     let selection: Selection | undefined;
     let newest = 0;
+    let holding: Story | undefined;
     const read = async () => {
-      // An earlier cell may be answered after a later one.
       const mine = ++newest;
-      const next = await storyOf(selection, port, catalogue);
-      if (mine === newest) setStory(next);
+      // A calculation tells of itself several times in a row: the last time is enough.
+      await Promise.resolve();
+      if (mine !== newest) return;
+      const next = await storyOf(selection, port, catalogue, holding);
+      // An earlier cell may be answered after a later one.
+      if (mine !== newest) return;
+      holding = next;
+      setStory(next);
     };
     const stops = [
       port.onSelection((next) => {
         selection = next;
         void read();
       }),
-      port.onCalculated(() => void read()),
+      port.onCalculated(() => {
+        holding = undefined;
+        void read();
+      }),
     ];
     return () => {
       newest = Infinity;

@@ -2,6 +2,7 @@ import { Memory } from "../../../definition/memory";
 import { catalogue } from "../../../functions";
 import { mountPane } from "../../pane/mount";
 import { announceCell } from "./announcer";
+import { tellCalculations } from "./calculating";
 import { Completion } from "./completion";
 import { element } from "./element";
 import { Files } from "./files";
@@ -32,6 +33,7 @@ const grid = startGrid(container, catalogue, memory, {
 const book = new OpenBook(grid);
 
 followScheme(grid);
+tellCalculations(grid, { said: element("busy", HTMLElement), bar: element("busy-bar", HTMLProgressElement) });
 showSheets({ place: element("sheets", HTMLElement), said: element("sheets-said", HTMLElement) }, book);
 showFormulaLine(book, {
   address: element("address", HTMLElement),

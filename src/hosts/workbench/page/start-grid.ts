@@ -55,7 +55,8 @@ export const startGrid = (
   });
   const own = functionsFor(catalogue, memory, onDefect);
   univer.registerPlugin(UniverRenderEnginePlugin);
-  univer.registerPlugin(UniverFormulaEnginePlugin, { function: [...curedFunctions, ...own] });
+  // After each so many formulas the page may draw and listen.
+  univer.registerPlugin(UniverFormulaEnginePlugin, { function: [...curedFunctions, ...own], intervalCount: 50 });
   univer.registerPlugin(UniverUIPlugin, { container, header: false, footer: false, toolbar: false });
   univer.registerPlugin(UniverDocsPlugin);
   univer.registerPlugin(UniverDocsUIPlugin);
