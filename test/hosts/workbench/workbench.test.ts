@@ -182,6 +182,8 @@ test("a saved copy holds what was read and what was typed", async () => {
     expect.objectContaining({ row: 0, column: 1, value: 60 }),
   ]);
   expect(saved.sheets.map(({ name }) => name)).toContain("Log");
+  // The example was written by the same writer, so nothing of it is lost.
+  await person.shows("file", "test-log.xlsx: saved as a copy.");
 });
 
 test("another workbook is opened; its names and tables are followed, and what the grid cannot calculate keeps its value and is told", async () => {

@@ -1,7 +1,8 @@
 import type { AnyDefinition } from "../../../definition/define";
-import { readWorkbook } from "../../engine/xlsx/open-workbook";
+import { type OpenedWorkbook, openWorkbook } from "../../engine/xlsx/open-workbook";
 import { firstAnswer } from "./first-answer";
 import { goTo } from "./go-to";
+import { leftBehind } from "./left-behind";
 import type { OpenBook } from "./open-book";
 import type { OpenedFile } from "./opened-file";
 import { copyOf, download } from "./save-copy";
@@ -10,6 +11,7 @@ import { showWorkbook } from "./show-workbook";
 /** Opening and saving, each with a sentence that says how it went. */
 export class Files {
   #name = "workbook.xlsx";
+  #opened: OpenedWorkbook | undefined;
 
   constructor(
     readonly book: OpenBook,
@@ -22,12 +24,13 @@ export class Files {
       await this.say("Opening …");
       const { name, bytes } = await fetching;
       await this.say(`Calculating ${name} …`);
-      const read = readWorkbook(bytes, this.catalogue);
-      const kept = await showWorkbook(this.book, read, this.catalogue);
+      const opened = openWorkbook(bytes, this.catalogue);
+      const kept = await showWorkbook(this.book, opened.book, this.catalogue);
+      this.#opened = opened;
       this.#name = name;
       document.title = `${name} – Bimetal workbench`;
       // A newcomer sees an answer and its explanation at once.
-      const first = firstAnswer(read);
+      const first = firstAnswer(opened.book);
       if (first) goTo(this.book, first);
       const [one] = kept;
       if (!one) return name;
@@ -41,7 +44,10 @@ export class Files {
     return this.#try(async () => {
       await this.say(`Writing ${this.#name} …`);
       download(this.#name, copyOf(this.book, this.catalogue));
-      return `${this.#name}: saved as a copy. Charts, pictures and comments stay in the original.`;
+      const lost = this.#opened ? leftBehind(this.#opened) : [];
+      return lost.length === 0
+        ? `${this.#name}: saved as a copy.`
+        : `${this.#name}: saved as a copy, without what stays in the original only: ${lost.join(", ")}.`;
     });
   }
 
