@@ -46,7 +46,7 @@ const mayImport: Record<string, { rooms: string[]; because: string }> = {
 
 /** Packages (or prefixes) and the only rooms that may use them. */
 const packages: [RegExp, string[]][] = [
-  [/^zod$/, ["definition", "functions", "derived"]],
+  [/^zod(\/|$)/, ["definition", "functions", "derived"]],
   [/^node:/, ["hosts/workbench", "hosts/workbook", "hosts/excel"]],
   [/^(preact|d3-|katex)/, ["hosts/pane"]],
   [/^(@univerjs\/|react$|react-dom|rxjs)/, ["hosts/engine", "hosts/workbench"]],

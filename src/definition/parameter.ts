@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import type { Unit } from "../metrology/say";
 import { BadInput } from "./bad-input";
 import type { Cell, Range } from "./cells";
@@ -19,7 +19,7 @@ export type Spread = "row" | "column" | "whole" | "raw";
 /** One argument of a sheet function: what a cell must hold, in which unit, and what it means. `T` is what `calculate` receives. */
 export interface Parameter<T = unknown> {
   readonly spread: Spread;
-  readonly schema: z.ZodType;
+  readonly schema: z.ZodMiniType;
   readonly unit: Unit;
   readonly meaning: string;
   /** Present when the argument may be left out: what holds then, in words. */
@@ -58,7 +58,7 @@ const measurable = (value: number): boolean => value === 0 || (Math.abs(value) >
 export const quantity = (
   unit: Unit,
   meaning: string,
-  schema: z.ZodNumber = z.number().positive(),
+  schema: z.ZodMiniNumber = z.number().check(z.positive()),
   { hint, ifBlank }: { hint?: string; ifBlank?: string } = {},
 ): Parameter<number> => {
   const limits = z.toJSONSchema(schema) as {
@@ -116,7 +116,7 @@ export const plain = (text: string): string => text.trim().replace(/\s+/g, " ").
 /** Free text, such as the name of a breaker. */
 export const label = (meaning: string): Parameter<string> => ({
   spread: "row",
-  schema: z.string().min(1),
+  schema: z.string().check(z.minLength(1)),
   unit: "",
   meaning,
   read: (cell, name) => {

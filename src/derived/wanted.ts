@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import type { Parameter } from "../definition/parameter";
 
 /** What an argument would take, in words: "a number in A, more than 0", "one of "B", "C", "D"". */
@@ -14,7 +14,7 @@ export const introduced = (parameter: Parameter): string =>
 const taken = (parameter: Parameter): string => {
   const { choices, schema, unit } = parameter;
   if (choices) return `one of ${choices.map((word) => `"${word}"`).join(", ")}`;
-  if (!(schema instanceof z.ZodNumber)) return "text";
+  if (!(schema instanceof z.ZodMiniNumber)) return "text";
   const number = `a ${limitsOf(schema).type === "integer" ? "whole number" : "number"}${unit ? ` in ${unit}` : ""}`;
   const limits = limited(parameter);
   return limits ? `${number}, ${limits}` : number;
@@ -22,7 +22,7 @@ const taken = (parameter: Parameter): string => {
 
 /** The limits of a number in words, "more than 0 and at most 60"; "" where there are none. */
 export const limited = ({ schema }: Parameter): string => {
-  if (!(schema instanceof z.ZodNumber)) return "";
+  if (!(schema instanceof z.ZodMiniNumber)) return "";
   const { minimum, exclusiveMinimum, maximum, exclusiveMaximum } = limitsOf(schema);
   return [
     exclusiveMinimum !== undefined && `more than ${exclusiveMinimum}`,
@@ -34,7 +34,7 @@ export const limited = ({ schema }: Parameter): string => {
     .join(" and ");
 };
 
-const limitsOf = (schema: z.ZodNumber): Limits => z.toJSONSchema(schema) as Limits;
+const limitsOf = (schema: z.ZodMiniNumber): Limits => z.toJSONSchema(schema) as Limits;
 
 interface Limits {
   readonly type?: string;

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import {
   adiabaticSource,
   copperK,
@@ -26,7 +26,7 @@ import { leadPicture } from "./pictures/lead";
 
 const parameters = {
   current: testCurrent,
-  time: quantity("s", "how long the shot lasts", z.number().positive().max(1e6)),
+  time: quantity("s", "how long the shot lasts", z.number().check(z.positive(), z.maximum(1e6))),
   size: size("size of the lead"),
   startTemperature,
 } as const;

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { wattsAt } from "../enclosure/rise";
@@ -11,9 +11,14 @@ export default define({
   name: "ENCLOSURE.DISSIPATES",
   summary: "How much heat a closed enclosure passes to the room while the air inside is warmer by a given rise.",
   parameters: {
-    rise: quantity("K", "rise of the inside air above the room, at mid-height", z.number().min(1e-3).max(200), {
-      ifBlank: "the rise is blank.",
-    }),
+    rise: quantity(
+      "K",
+      "rise of the inside air above the room, at mid-height",
+      z.number().check(z.minimum(1e-3), z.maximum(200)),
+      {
+        ifBlank: "the rise is blank.",
+      },
+    ),
     height,
     width,
     depth,

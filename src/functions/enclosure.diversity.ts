@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { optional, quantity, word } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -10,9 +10,14 @@ export default define({
   summary:
     "The rated diversity factor of a group of circuits where nothing better is declared: a factor on the current of each.",
   parameters: {
-    circuits: quantity("", "number of outgoing circuits of the group", z.int("a whole number").min(1).max(10000), {
-      ifBlank: "the number of circuits is blank.",
-    }),
+    circuits: quantity(
+      "",
+      "number of outgoing circuits of the group",
+      z.int("a whole number").check(z.minimum(1), z.maximum(10000)),
+      {
+        ifBlank: "the number of circuits is blank.",
+      },
+    ),
     standard: optional(word("the document whose table is read", diversityStandards), "IEC 61439-2"),
   },
   results: [{ name: "factor", unit: "", meaning: "rated diversity factor, at most 1" }],

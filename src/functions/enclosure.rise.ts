@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { riseOf } from "../enclosure/rise";
@@ -11,7 +11,9 @@ export default define({
   name: "ENCLOSURE.RISE",
   summary: "How much warmer than the room the air inside a closed enclosure gets from the heat made inside.",
   parameters: {
-    watts: quantity("W", "all the heat made inside", z.number().min(1e-3).max(1e6), { ifBlank: "the heat is blank." }),
+    watts: quantity("W", "all the heat made inside", z.number().check(z.minimum(1e-3), z.maximum(1e6)), {
+      ifBlank: "the heat is blank.",
+    }),
     height,
     width,
     depth,

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -18,7 +18,7 @@ export default define({
       quantity(
         "",
         "the part of the loss that does not follow the current (a coil, electronics), 0 to 1",
-        z.number().min(0).max(1),
+        z.number().check(z.minimum(0), z.maximum(1)),
       ),
       "0, all of the loss grows with the square of the current",
     ),

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { ohmsPerMetre } from "../contact/conductor";
 import { copperLine, copperZero } from "../contact/copper";
 import { iec60228 } from "../contact/iec60228";
@@ -18,12 +18,16 @@ export default define({
     current: quantity(
       "A",
       "current in the wire, r.m.s.; 0 or blank is a wire that carries none",
-      z.number().nonnegative().max(1e5),
+      z.number().check(z.nonnegative(), z.maximum(1e5)),
     ),
-    length: quantity("m", "length of conductor inside; count both ways yourself", z.number().positive().max(1e5)),
+    length: quantity(
+      "m",
+      "length of conductor inside; count both ways yourself",
+      z.number().check(z.positive(), z.maximum(1e5)),
+    ),
     size: size("size of the wire"),
     temperature: optional(
-      quantity("°C", "temperature of the copper itself", z.number().min(-40).max(250), {
+      quantity("°C", "temperature of the copper itself", z.number().check(z.minimum(-40), z.maximum(250)), {
         hint: "in °C; was °F meant?",
       }),
       `${usualTemperature} °C`,

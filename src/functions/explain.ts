@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../definition/bad-input";
 import { type Argument, sayText } from "../definition/cells";
 import { type AnyDefinition, define, type Row } from "../definition/define";

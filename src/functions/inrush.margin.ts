@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../definition/bad-input";
 import { define } from "../definition/define";
 import { type Given, optional, quantity, sheetName } from "../definition/parameter";
@@ -21,7 +21,7 @@ const parameters = {
   rating,
   characteristic: characteristicOrFit,
   powerFactor: optional(
-    quantity("", "cos φ while it starts, 0 to 1", z.number().min(0).max(1), {
+    quantity("", "cos φ while it starts, 0 to 1", z.number().check(z.minimum(0), z.maximum(1)), {
       hint: "a power factor in per cent is divided by 100",
     }),
     "the worst first peak, 2√2 times the start current",

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { blankMeans, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -15,7 +15,7 @@ export default define({
       quantity(
         "",
         "cos φ of the circuit at that current: 1 is pure resistance, 0 pure inductance; a blank cell counts as 0, the worst",
-        z.number().min(0).max(1),
+        z.number().check(z.minimum(0), z.maximum(1)),
         { hint: "a power factor in per cent is divided by 100" },
       ),
       0,

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../definition/bad-input";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../definition/bad-input";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
@@ -15,13 +15,13 @@ export default define({
     percent: quantity(
       "%",
       "the per cent of the reading in the statement: type 1 for 1 %, not a cell that shows 1 %",
-      z.number().nonnegative().max(100),
+      z.number().check(z.nonnegative(), z.maximum(100)),
     ),
-    counts: quantity("", "the counts (digits) in the statement", z.number().nonnegative()),
+    counts: quantity("", "the counts (digits) in the statement", z.number().check(z.nonnegative())),
     resolution: quantity(
       "",
       "what one count is worth on the range used, in the unit of the reading",
-      z.number().nonnegative(),
+      z.number().check(z.nonnegative()),
     ),
   },
   results: [

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -9,7 +9,11 @@ export default define({
   summary: "The current in a conductor that passes several times through a clamp meter.",
   parameters: {
     reading: quantity("A", "what the clamp meter shows"),
-    turns: quantity("", "how many times the conductor passes through the jaws", z.int("a whole number").min(1)),
+    turns: quantity(
+      "",
+      "how many times the conductor passes through the jaws",
+      z.int("a whole number").check(z.minimum(1)),
+    ),
   },
   results: [{ name: "current", unit: "A", meaning: "current in the conductor" }],
   answers: "row",

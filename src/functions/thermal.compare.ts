@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { list, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -7,7 +7,7 @@ import { compared } from "../thermal/compare";
 import { learning } from "../thermal/model";
 import { verdictCaution } from "./accounts/cautions";
 
-const times = (meaning: string) => list(quantity("s", meaning, z.number().positive().max(1e9)));
+const times = (meaning: string) => list(quantity("s", meaning, z.number().check(z.positive(), z.maximum(1e9))));
 const median = (seconds: readonly number[]): number =>
   Math.exp(seconds.reduce((sum, time) => sum + Math.log(time), 0) / seconds.length);
 

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import type { Range } from "../definition/cells";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
@@ -35,7 +35,11 @@ export default define({
     current: testCurrent("the steady current of the next trial, r.m.s."),
     fit,
     confidence: optional(
-      quantity("", "how sure the limits are to hold the next time, 0.95 for 95 %", z.number().min(0.5).max(0.99)),
+      quantity(
+        "",
+        "how sure the limits are to hold the next time, 0.95 for 95 %",
+        z.number().check(z.minimum(0.5), z.maximum(0.99)),
+      ),
       "0.95",
     ),
     preload,

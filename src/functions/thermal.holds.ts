@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import type { Range } from "../definition/cells";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
@@ -30,7 +30,7 @@ export default define({
   summary: "How likely a fitted breaker is to carry a current for a while without tripping thermally.",
   parameters: {
     current: testCurrent("the steady current, r.m.s."),
-    time: quantity("s", "how long it should hold", z.number().positive().max(1e9)),
+    time: quantity("s", "how long it should hold", z.number().check(z.positive(), z.maximum(1e9))),
     fit,
     preload,
   },

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -13,7 +13,7 @@ export default define({
   summary:
     "When and at which current one breaker trips while the current is turned up evenly from cold, and why that lies above its pickup.",
   parameters: {
-    rate: quantity("A/s", "how fast the current is turned up", z.number().min(1e-6).max(1e6)),
+    rate: quantity("A/s", "how fast the current is turned up", z.number().check(z.minimum(1e-6), z.maximum(1e6))),
     pickup,
     timeConstant,
     from: optional(currentOrOff("the current at which the ramp begins, stepped to at time zero"), "0 A"),

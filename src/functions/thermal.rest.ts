@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -12,8 +12,12 @@ export default define({
   name: "THERMAL.REST",
   summary: "How long one breaker's bimetal must rest without current to cool from one thermal state to another.",
   parameters: {
-    state: quantity("", "thermal state now: 1 just after a thermal trip", z.number().positive().max(1)),
-    target: quantity("", "thermal state to wait for: 0.01 is nearly cold", z.number().positive().max(1)),
+    state: quantity("", "thermal state now: 1 just after a thermal trip", z.number().check(z.positive(), z.maximum(1))),
+    target: quantity(
+      "",
+      "thermal state to wait for: 0.01 is nearly cold",
+      z.number().check(z.positive(), z.maximum(1)),
+    ),
     timeConstant,
   },
   results: [{ name: "rest", unit: "s", meaning: "time without current; 0 if it is cool enough already" }],

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -19,7 +19,7 @@ export default define({
   summary: "How warm one breaker's bimetal is after a steady current has flowed for a while: 0 is cold, 1 is the trip.",
   parameters: {
     current: currentOrOff("the steady current; 0 is off"),
-    time: quantity("s", "how long it flows", z.number().nonnegative()),
+    time: quantity("s", "how long it flows", z.number().check(z.nonnegative())),
     pickup,
     timeConstant,
     start: startState,

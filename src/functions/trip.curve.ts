@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
 import { say } from "../metrology/say";
@@ -22,7 +22,7 @@ export default define({
       quantity(
         "",
         "how many currents, evenly spaced on a log axis, beside the edges",
-        z.int("a whole number").min(2).max(2000),
+        z.int("a whole number").check(z.minimum(2), z.maximum(2000)),
       ),
       String(usualPoints),
     ),

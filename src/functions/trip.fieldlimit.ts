@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
 import { say } from "../metrology/say";
@@ -14,9 +14,14 @@ export default define({
   parameters: {
     rating: quantity("A", "the breaker's rated continuous current"),
     ratedVoltage: optional(
-      quantity("V", "the voltage marked on the breaker, not that of the test source", z.number().min(100), {
-        hint: "the breaker's own marked voltage is meant, not the few volts of the source",
-      }),
+      quantity(
+        "V",
+        "the voltage marked on the breaker, not that of the test source",
+        z.number().check(z.minimum(100)),
+        {
+          hint: "the breaker's own marked voltage is meant, not the few volts of the source",
+        },
+      ),
       "up to 250 V, the shorter limit",
     ),
   },

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { type Given, optional, quantity } from "../definition/parameter";
 import type { Step } from "../definition/step";
@@ -13,11 +13,11 @@ import { characteristic } from "./arguments/characteristic";
 import { askedOf, conditions, rating } from "./arguments/conditions";
 
 const parameters = {
-  rate: quantity("A/s", "how fast the current is turned up", z.number().min(1e-6).max(1e6)),
+  rate: quantity("A/s", "how fast the current is turned up", z.number().check(z.minimum(1e-6), z.maximum(1e6))),
   rating,
   characteristic,
   from: optional(
-    quantity("A", "the current at which the ramp begins, stepped to at time zero", z.number().nonnegative()),
+    quantity("A", "the current at which the ramp begins, stepped to at time zero", z.number().check(z.nonnegative())),
     "0 A",
   ),
   ...conditions,

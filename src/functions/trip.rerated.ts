@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
@@ -13,11 +13,11 @@ export default define({
   summary: "Where the bimetal's edge moves in warmer or cooler air, told as a current in place of the rating.",
   parameters: {
     rating,
-    ambient: quantity("°C", "the air around the breaker", z.number().min(-40).max(60), {
+    ambient: quantity("°C", "the air around the breaker", z.number().check(z.minimum(-40), z.maximum(60)), {
       hint: "in °C; was °F meant?",
     }),
     reference: optional(
-      quantity("°C", "the temperature the breaker is calibrated at", z.number().min(-40).max(60), {
+      quantity("°C", "the temperature the breaker is calibrated at", z.number().check(z.minimum(-40), z.maximum(60)), {
         hint: "in °C; was °F meant?",
       }),
       "30 °C, the reference of IEC 60898-1",

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../definition/bad-input";
 import { define } from "../definition/define";
 import { type Given, optional, quantity, word } from "../definition/parameter";
@@ -11,7 +11,7 @@ import { rideThroughCaution } from "./accounts/cautions";
 const parameters = {
   load: quantity("A", "the whole load current"),
   continuous: optional(
-    quantity("A", "the part of the load that flows for three hours or more", z.number().nonnegative()),
+    quantity("A", "the part of the load that flows for three hours or more", z.number().check(z.nonnegative())),
     "all of the load with the NEC list, none with the IEC list",
   ),
   list: optional(word("the list of ratings to choose from", ["NEC 240.6(A)", "IEC 60898-1"]), "NEC 240.6(A)"),

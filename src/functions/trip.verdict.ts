@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../definition/bad-input";
 import { define } from "../definition/define";
 import type { Given } from "../definition/parameter";
@@ -14,7 +14,7 @@ import { bandPlot } from "./pictures/trip-band";
 
 const parameters = {
   current: quantity("A", "the test current, r.m.s."),
-  time: quantity("s", "the time to trip, or for which it held", z.number().positive(), {
+  time: quantity("s", "the time to trip, or for which it held", z.number().check(z.positive()), {
     ifBlank: "no time: a current without its time is no trial.",
   }),
   rating,
@@ -27,10 +27,10 @@ const parameters = {
   ),
   ...conditions,
   currentError: optional(
-    quantity("A", "limit of error of the current, as METER.ERROR gives it", z.number().nonnegative()),
+    quantity("A", "limit of error of the current, as METER.ERROR gives it", z.number().check(z.nonnegative())),
     "taken as exact",
   ),
-  timeError: optional(quantity("s", "limit of error of the time", z.number().nonnegative()), "taken as exact"),
+  timeError: optional(quantity("s", "limit of error of the time", z.number().check(z.nonnegative())), "taken as exact"),
 } as const;
 
 export default define({

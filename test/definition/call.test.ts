@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../../src/definition/bad-input";
 import { call } from "../../src/definition/call";
 import { type Argument, type Cell, CellError } from "../../src/definition/cells";
@@ -18,8 +18,11 @@ const sum = define({
   parameters: {
     current: quantity("A", "a current"),
     outcome: optional(word("what came of it", ["tripped", "held"], { ifBlank: "no outcome." }), "tripped"),
-    preload: optional(blankMeans(quantity("A", "carried before", z.number().nonnegative()), 0), "cold"),
-    ambient: optional(quantity("°C", "air", z.number().min(-40).max(60), { hint: "in °C; was °F meant?" }), "20 °C"),
+    preload: optional(blankMeans(quantity("A", "carried before", z.number().check(z.nonnegative())), 0), "cold"),
+    ambient: optional(
+      quantity("°C", "air", z.number().check(z.minimum(-40), z.maximum(60)), { hint: "in °C; was °F meant?" }),
+      "20 °C",
+    ),
   },
   calculate: ({ current, outcome = "tripped", preload = 0, ambient = 20 }) => {
     if (current === 13) throw new NoAnswer("current: 13 A is in no table.");
@@ -151,11 +154,11 @@ describe("ranges", () => {
 
 test("numbers are taken by their limits exactly where the schema takes them", () => {
   const schemas = [
-    z.number().positive(),
-    z.number().nonnegative(),
-    z.number().min(-40).max(60),
-    z.number().gt(1).lt(2),
-    z.int().min(1).max(4),
+    z.number().check(z.positive()),
+    z.number().check(z.nonnegative()),
+    z.number().check(z.minimum(-40), z.maximum(60)),
+    z.number().check(z.gt(1), z.lt(2)),
+    z.int().check(z.minimum(1), z.maximum(4)),
   ];
   const numbers = fc.oneof(
     fc.double({ min: -1e12, max: 1e12, noNaN: true }),
@@ -180,8 +183,8 @@ describe("lists taken whole", () => {
     answers: "row",
     results: [result("total")],
     parameters: {
-      loads: column(quantity("A", "loads", z.number().nonnegative())),
-      poles: optional(column(quantity("", "poles", z.number().positive())), "1"),
+      loads: column(quantity("A", "loads", z.number().check(z.nonnegative()))),
+      poles: optional(column(quantity("", "poles", z.number().check(z.positive()))), "1"),
       readings: optional(list(quantity("A", "readings")), "none"),
     },
     calculate: ({ loads, poles, readings = [] }) => [

@@ -1,17 +1,17 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { optional, quantity, word } from "../../src/definition/parameter";
 import { introduced, wanted } from "../../src/derived/wanted";
 
 describe("what an argument takes, in words", () => {
   test("a quantity names its unit and its limits", () => {
     expect(wanted(quantity("A", "the current"))).toBe("a number in A, more than 0");
-    expect(wanted(quantity("°C", "the air", z.number().min(-40).max(60)))).toBe(
+    expect(wanted(quantity("°C", "the air", z.number().check(z.minimum(-40), z.maximum(60))))).toBe(
       "a number in °C, at least -40 and at most 60",
     );
-    expect(wanted(quantity("", "a share", z.number().nonnegative().lt(1)))).toBe(
+    expect(wanted(quantity("", "a share", z.number().check(z.nonnegative(), z.lt(1))))).toBe(
       "a number, at least 0 and less than 1",
     );
-    expect(wanted(quantity("", "how many", z.number().int().min(1)))).toBe("a whole number, at least 1");
+    expect(wanted(quantity("", "how many", z.int().check(z.minimum(1))))).toBe("a whole number, at least 1");
   });
 
   test("words are listed", () => {

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import type { Parameter } from "../../src/definition/parameter";
 
 /** What a parameter's schema says of the numbers and words it takes. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { type InsulationClassName, insulationClasses } from "../../bench/insulation";
 import { judged, type LoggedTest } from "../../bench/summary";
 import { type TestWireStandard, testWireTables } from "../../bench/test-wire";
@@ -9,26 +9,29 @@ import { blankMeans, column, label, optional, type Parameter, quantity, word } f
 export const rating = quantity("A", "the breaker's rated current; of an adjustable thermal release its setting Ir");
 
 export const poles = optional(
-  quantity("", "number of poles of the breaker, 1 to 4", z.int("a whole number").min(1).max(4)),
+  quantity("", "number of poles of the breaker, 1 to 4", z.int("a whole number").check(z.minimum(1), z.maximum(4))),
   "1 pole",
 );
 
-export const testCurrent = quantity("A", "the test current, r.m.s.", z.number().positive().max(1e6));
+export const testCurrent = quantity("A", "the test current, r.m.s.", z.number().check(z.positive(), z.maximum(1e6)));
 
 export const leadLength = quantity(
   "m",
   "length of conductor, both leads together (there and back)",
-  z.number().positive().max(1e3),
+  z.number().check(z.positive(), z.maximum(1e3)),
 );
 
 export const breakerDrop = quantity(
   "V",
   "drop of the breaker with all its joints at that current; poles in series add up",
-  z.number().positive().max(1e3),
+  z.number().check(z.positive(), z.maximum(1e3)),
 );
 
 export const reactance = optional(
-  blankMeans(quantity("Ω", "reactance of the whole loop, the source's own included", z.number().nonnegative()), 0),
+  blankMeans(
+    quantity("Ω", "reactance of the whole loop, the source's own included", z.number().check(z.nonnegative())),
+    0,
+  ),
   "0: leads laid close together, a source of resistance only",
 );
 
@@ -44,7 +47,7 @@ export const startTemperature = optional(
   quantity(
     "°C",
     "temperature of the lead before the shot, warm from the last one or not",
-    z.number().min(-40).max(160),
+    z.number().check(z.minimum(-40), z.maximum(160)),
     {
       hint: "in °C; was °F meant?",
     },
@@ -65,7 +68,7 @@ export const wireStandard = optional(
 export const megohms = quantity(
   "MΩ",
   "insulation resistance after one minute; a reading beyond the scale is typed as the end of the scale",
-  z.number().positive(),
+  z.number().check(z.positive()),
   { ifBlank: "megohms is blank; type a reading of zero as 0.001." },
 );
 

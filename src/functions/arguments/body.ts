@@ -1,27 +1,32 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
 import { blankMeans, optional, quantity } from "../../definition/parameter";
 import { say } from "../../metrology/say";
 
 // Limits far outside any breaker, so that no square of a slip of the keyboard leaves the numbers.
 
-export const pickup = quantity("A", "the current the breaker just carries for ever", z.number().min(1e-3).max(1e6));
+export const pickup = quantity(
+  "A",
+  "the current the breaker just carries for ever",
+  z.number().check(z.minimum(1e-3), z.maximum(1e6)),
+);
 
 export const timeConstant = quantity(
   "s",
   "how slowly the strip warms: after this time 63 % of the way is done",
-  z.number().min(1e-3).max(1e6),
+  z.number().check(z.minimum(1e-3), z.maximum(1e6)),
 );
 
 /** A current that flows, or 0 where `off` has a meaning. */
-export const testCurrent = (meaning: string) => quantity("A", meaning, z.number().positive().max(1e6));
-export const currentOrOff = (meaning: string) => quantity("A", meaning, z.number().nonnegative().max(1e6));
+export const testCurrent = (meaning: string) => quantity("A", meaning, z.number().check(z.positive(), z.maximum(1e6)));
+export const currentOrOff = (meaning: string) =>
+  quantity("A", meaning, z.number().check(z.nonnegative(), z.maximum(1e6)));
 
 /** A long steady current before the test. */
 export const preload = optional(blankMeans(currentOrOff("the steady current carried for long before"), 0), "cold");
 
 export const startState = optional(
-  quantity("", "thermal state at the start: 0 is cold, 1 is the trip", z.number().min(0).max(1)),
+  quantity("", "thermal state at the start: 0 is cold, 1 is the trip", z.number().check(z.minimum(0), z.maximum(1))),
   "0, cold",
 );
 

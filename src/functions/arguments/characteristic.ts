@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
 import { type Cell, type Range, sayCell } from "../../definition/cells";
 import { type Parameter, plain } from "../../definition/parameter";

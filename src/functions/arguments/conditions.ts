@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
 import { blankMeans, optional, quantity } from "../../definition/parameter";
 import { sayNumber } from "../../metrology/say";
@@ -16,11 +16,13 @@ export const rating = quantity(
 /** The conditions of a test, last and in this order on every function that asks about tripping. */
 export const conditions = {
   preload: optional(
-    blankMeans(quantity("A", "the current carried steadily for long before", z.number().nonnegative()), 0),
+    blankMeans(quantity("A", "the current carried steadily for long before", z.number().check(z.nonnegative())), 0),
     "cold",
   ),
   ambient: optional(
-    quantity("°C", "the air around the breaker", z.number().min(-40).max(60), { hint: "in °C; was °F meant?" }),
+    quantity("°C", "the air around the breaker", z.number().check(z.minimum(-40), z.maximum(60)), {
+      hint: "in °C; was °F meant?",
+    }),
     "each printed point at its own temperature",
   ),
   setting: optional(
@@ -28,7 +30,11 @@ export const conditions = {
     "the printed magnetic band of B, C and D; otherwise not known",
   ),
   tripRise: optional(
-    quantity("K", "how far the strip's trip lies above the calibration temperature", z.number().min(20).max(200)),
+    quantity(
+      "K",
+      "how far the strip's trip lies above the calibration temperature",
+      z.number().check(z.minimum(20), z.maximum(200)),
+    ),
     `${usualTripRise} K (common practice, no source)`,
   ),
 } as const;

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import type { PoleOhms } from "../../contact/spread";
 import { BadInput } from "../../definition/bad-input";
 import { type Cell, CellError, type Range } from "../../definition/cells";
@@ -18,13 +18,13 @@ export const rating = quantity("A", "the breaker's rated current");
 export const terminalTemperature = quantity(
   "°C",
   "temperature of the terminal at the rating, settled",
-  z.number().min(-40).max(400),
+  z.number().check(z.minimum(-40), z.maximum(400)),
 );
 
 export const roomTemperature = quantity(
   "°C",
   "temperature of the air around the breaker, out of reach of its warmth",
-  z.number().min(-40).max(60),
+  z.number().check(z.minimum(-40), z.maximum(60)),
   { hint: "in °C; was °F meant?" },
 );
 
@@ -39,7 +39,7 @@ const readPole = (cell: Cell, at: number): number | undefined =>
 /** The poles of one breaker, taken together: one column or one row. */
 export const poles: Parameter<PoleOhms> = {
   spread: "whole",
-  schema: z.array(z.number().positive()).min(2),
+  schema: z.array(z.number().check(z.positive())).check(z.minLength(2)),
   unit: "Ω",
   meaning: "the resistances of the breaker's poles as one range, measured at the same current; drops do as well",
   read: (cell) => {

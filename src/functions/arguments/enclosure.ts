@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
 import { optional, quantity, word } from "../../definition/parameter";
 import { type Cabinet, mountings } from "../../enclosure/cabinet";
@@ -13,37 +13,41 @@ export const usualRoom = 35;
 export const lossAtRating = quantity(
   "W",
   "heat of one pole at the rated current, warm and settled",
-  z.number().positive().max(1e5),
+  z.number().check(z.positive(), z.maximum(1e5)),
   { ifBlank: "the loss at the rating is blank." },
 );
 
-export const rating = quantity("A", "rated current of the way", z.number().min(0.01).max(1e5), {
+export const rating = quantity("A", "rated current of the way", z.number().check(z.minimum(0.01), z.maximum(1e5)), {
   ifBlank: "the rating is blank.",
 });
 
 export const load = quantity(
   "A",
   "current the way carries, the same in every pole; 0 or blank is a way that is off",
-  z.number().nonnegative().max(1e5),
+  z.number().check(z.nonnegative(), z.maximum(1e5)),
 );
 
-export const poles = quantity("", "number of poles of the way that carry the load", z.int("a whole number").min(1));
+export const poles = quantity(
+  "",
+  "number of poles of the way that carry the load",
+  z.int("a whole number").check(z.minimum(1)),
+);
 
 export const diversity = quantity(
   "",
   "rated diversity factor, a factor on the current of every circuit; measured loads take none",
-  z.number().min(0.01).max(1),
+  z.number().check(z.minimum(0.01), z.maximum(1)),
   { hint: "a factor above 1 is the other convention, where the sum is divided by it: type its reciprocal" },
 );
 
 export const otherWatts = quantity(
   "W",
   "heat of everything else inside: wiring, supplies, lamps, contactors",
-  z.number().nonnegative(),
+  z.number().check(z.nonnegative()),
 );
 
 const outside = (meaning: string) =>
-  quantity("m", `outside ${meaning} of the enclosure`, z.number().min(0.01).max(10), {
+  quantity("m", `outside ${meaning} of the enclosure`, z.number().check(z.minimum(0.01), z.maximum(10)), {
     hint: "in metres; were millimetres meant?",
   });
 
@@ -68,18 +72,22 @@ export const emissivity = optional(
   quantity(
     "",
     "emissivity of all surfaces, for the balance: paint 0.9, bare zinc or stainless steel far less",
-    z.number().positive().max(1),
+    z.number().check(z.positive(), z.maximum(1)),
   ),
   `${usualEmissivity}, painted`,
 );
 
 export const airTemperature = (meaning: string) =>
-  quantity("°C", meaning, z.number().min(-40).max(60), { hint: "in °C; was °F meant?" });
+  quantity("°C", meaning, z.number().check(z.minimum(-40), z.maximum(60)), { hint: "in °C; was °F meant?" });
 
 export const room = optional(airTemperature("air of the room around the enclosure"), `${usualRoom} °C`);
 
 export const partitions = optional(
-  quantity("", "level partitions inside, 0 to 3, for IEC TR 60890", z.int("a whole number").min(0).max(3)),
+  quantity(
+    "",
+    "level partitions inside, 0 to 3, for IEC TR 60890",
+    z.int("a whole number").check(z.minimum(0), z.maximum(3)),
+  ),
   "none",
 );
 

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
 import { type Cell, type Range, sayCell } from "../../definition/cells";
 import { blankMeans, optional, type Parameter, plain, quantity } from "../../definition/parameter";
@@ -20,7 +20,7 @@ export const correlation = optional(
     quantity(
       "",
       "how far the two move together, −1 to 1 (CORREL of readings taken in pairs)",
-      z.number().min(-1).max(1),
+      z.number().check(z.minimum(-1), z.maximum(1)),
     ),
     0,
   ),
@@ -44,7 +44,7 @@ const readDegrees = (cell: Cell, name: string): number => {
 /** One cell for both, or two cells side by side. */
 export const degrees: Parameter<DegreesPair | undefined> = {
   spread: "row",
-  schema: z.union([z.number().min(1), z.literal("many")]),
+  schema: z.union([z.number().check(z.minimum(1)), z.literal("many")]),
   unit: "",
   meaning:
     'degrees of freedom of the two uncertainties: two cells side by side (current, drop), or one for both; n − 1 for n repeats, "many" for a specification',

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
 import type { Range } from "../../definition/cells";
 import { list, type Parameter, quantity } from "../../definition/parameter";
@@ -23,7 +23,11 @@ const withZeros = (parameter: Parameter<number>): Parameter<readonly number[]> =
 });
 
 export const times = withZeros(
-  quantity("s", "when each current begins, from the start of the clock", z.number().nonnegative().max(1e9)),
+  quantity(
+    "s",
+    "when each current begins, from the start of the clock",
+    z.number().check(z.nonnegative(), z.maximum(1e9)),
+  ),
 );
 export const currents = withZeros(currentOrOff("the current from that time on; 0 is off"));
 

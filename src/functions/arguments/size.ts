@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { type Conductor, conductorNamed } from "../../contact/conductor";
 import { BadInput } from "../../definition/bad-input";
 import { type Cell, CellError, sayCell } from "../../definition/cells";
@@ -7,7 +7,7 @@ import type { Parameter } from "../../definition/parameter";
 /** A conductor size typed with its unit. A bare number is refused: "10" means two different wires on two continents. */
 export const size = (meaning: string): Parameter<Conductor> => ({
   spread: "row",
-  schema: z.string().min(1),
+  schema: z.string().check(z.minLength(1)),
   unit: "",
   meaning: `${meaning}, with its unit: "12 AWG", "250 kcmil", "2.5 mm²" (also mm2); copper`,
   read: (cell: Cell, name: string): Conductor => {

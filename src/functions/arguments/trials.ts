@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
 import { blankMeans, column, optional, type Parameter, quantity, word } from "../../definition/parameter";
 import { say } from "../../metrology/say";
@@ -25,7 +25,7 @@ const outcome: Parameter<"tripped" | "held"> = {
 
 export const currents = column(testCurrent("the steady current of each trial, r.m.s."));
 export const times = column(
-  quantity("s", "the time to trip, or for which it held", z.number().positive().max(1e9), {
+  quantity("s", "the time to trip, or for which it held", z.number().check(z.positive(), z.maximum(1e9)), {
     ifBlank: "no time beside a current.",
   }),
 );

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod/mini";
 import { BadInput } from "../../../src/definition/bad-input";
 import { CellError, type Range } from "../../../src/definition/cells";
 import { define } from "../../../src/definition/define";
