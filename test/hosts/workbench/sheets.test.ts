@@ -77,7 +77,7 @@ test("the same sheet once more has a name of its own, and what was there before 
   await person.shows("said", "'Test log'!A3: blank");
   await insert("Test log", "Test log 2");
   const tabs = await page.$$eval(".shop-sheet", (all) => all.map((tab) => tab.textContent));
-  expect(tabs).toEqual(["Log", "Breakers", "Read me", "Try it", "Test log", "Test log 2", "Fresh sheet"]);
+  expect(tabs).toEqual(["Log", "Breakers", "Read me", "Try it", "Test log", "Test log 2"]);
   const book = await saved();
   expect(cellOf(book, "Test log", 1, 0)?.value).toBe("mine");
   expect(cellOf(book, "Test log 2", 1, 0)).toBeUndefined();
