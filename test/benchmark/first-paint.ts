@@ -32,17 +32,10 @@ export const firstPaint = async (): Promise<Comparison[]> => {
   return [
     {
       what: "first paint: the pane opened in a scripted Excel, the selected cell explained",
-      against: "",
-      ratios: [],
+      against: "office.js alone, until it says that Excel is ready, in the same run",
+      ratios: times.map(({ explained, ready }) => explained / ready),
       goal: "≤ 300 ms",
       ms: times.map(({ explained }) => explained),
-    },
-    {
-      what: "of that, until office.js says that Excel is ready",
-      against: "",
-      ratios: [],
-      goal: "not ours",
-      ms: times.map(({ ready }) => ready),
     },
   ];
 };
