@@ -258,7 +258,7 @@ function withStyles(entries, styles) {
 
 const builders = {
   ...{ excel: addIn, workbench: page, "workbench-server": command, workbook: command },
-  ...{ reference, benchmark: command, fuzz: command, examples: command },
+  ...{ reference, benchmark: command, fuzz: command, "fuzz-workbooks": command, examples: command },
 };
 
 module.exports = async (env = {}) => {

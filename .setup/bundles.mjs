@@ -49,6 +49,13 @@ export const bundles = {
     folders: ["test/fuzz"],
     onlyByName: true,
   },
+  "fuzz-workbooks": {
+    output: "dist/fuzz-workbooks",
+    entries: ["test/hosts/workbook/fuzz/workbooks.ts"],
+    hosts: ["engine", "workbook"],
+    folders: ["test/hosts/workbook/fuzz", "test/hosts/engine"],
+    onlyByName: true,
+  },
   examples: {
     output: "dist/examples",
     entries: ["examples/source/make.ts"],

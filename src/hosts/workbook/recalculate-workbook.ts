@@ -52,7 +52,9 @@ export const recalculateWorkbook = async (
   const written: string[] = [];
   if (asked.out !== undefined) {
     listener.progress({ doing: `Writing ${asked.out}` });
-    const { bytes, changed } = patchWorkbook(opened, grid, spelling);
+    const patched = readable(asked.file, () => patchWorkbook(opened, grid, spelling));
+    if ("code" in patched) return patched;
+    const { bytes, changed } = patched;
     const failed = await writeSafely(asked.out, bytes).then(
       () => undefined,
       (thrown: NodeJS.ErrnoException) => thrown,
@@ -62,8 +64,20 @@ export const recalculateWorkbook = async (
   }
   const summary = [...lines, ...written].map(plainLine);
   const code = grid.defects.length > 0 ? 3 : refusals + grid.kept.length > 0 ? 1 : 0;
-  if (!printed || !extent) return { out: summary.map((line) => `${line}\n`).join(""), err: [], code };
-  return { out: csv(sheetRows(printed, extent, grid)), err: summary, code };
+  const rows = printed && extent ? csv(sheetRows(printed, extent, grid)) : undefined;
+  grid.close();
+  if (rows === undefined) return { out: summary.map((line) => `${line}\n`).join(""), err: [], code };
+  return { out: rows, err: summary, code };
+};
+
+/** What is made of a file; a sentence when some part of it cannot be read after all. */
+const readable = <T>(file: string, make: () => T): T | Outcome => {
+  try {
+    return make();
+  } catch (thrown) {
+    if (thrown instanceof UnreadableWorkbook) return notUnderstood(`${file}: ${thrown.message}`);
+    throw thrown;
+  }
 };
 
 /** Larger files are no workbooks of people. */
@@ -75,9 +89,9 @@ const openFile = async (file: string, catalogue: readonly AnyDefinition[]): Prom
     if (!found.isFile()) return notUnderstood(`${file} is no file.`);
     if (found.size > MOST_BYTES)
       return notUnderstood(`${file} is ${found.size} bytes long, more than this program takes (${MOST_BYTES}).`);
-    return openWorkbook(await readFile(file), catalogue);
+    const bytes = await readFile(file);
+    return readable(file, () => openWorkbook(bytes, catalogue));
   } catch (thrown) {
-    if (thrown instanceof UnreadableWorkbook) return notUnderstood(`${file}: ${thrown.message}`);
     const { code } = thrown as NodeJS.ErrnoException;
     if (code === "ENOENT") return notUnderstood(`There is no file ${file}.`);
     if (code) return notUnderstood(`${file} could not be read (${code}).`);

@@ -21,6 +21,7 @@ export const withDynamicMark = (xml: string): { readonly xml: string; readonly m
   let root: { open: Opened; closeFrom: number } | undefined;
   let list: { key: string; open: Opened; entries: number } | undefined;
   let depth = 0;
+  let largestType = 0;
   readXml(xml, "xl/metadata.xml", {
     open: (element) => {
       depth += 1;
@@ -29,6 +30,7 @@ export const withDynamicMark = (xml: string): { readonly xml: string; readonly m
       if (depth === 2) list = { key: keyOf(element), open: element, entries: 0 };
       if (depth === 3 && list) list.entries += 1;
       if (depth === 3 && name === "metadataType") types.push(attributes.name ?? "");
+      if (name === "rc") largestType = Math.max(largestType, Number(attributes.t) || 0);
     },
     close: (_, from, to) => {
       if (depth === 2 && list) lists.set(list.key, { ...list, closeFrom: from, end: to });
@@ -37,6 +39,8 @@ export const withDynamicMark = (xml: string): { readonly xml: string; readonly m
     },
   });
   if (root?.open.name !== "metadata" || root.open.isSelfClosing) return undefined;
+  // Records of a type that is not there would become records of the one that is added.
+  if (largestType > types.length) return undefined;
   const splices: Splice[] = [];
   /** Adds an entry at the end of a list, or the list itself after those that come before it; gives the entry's place from 0. */
   const add = (key: string, opening: string, entry: string, after: readonly string[]): number => {

@@ -18,6 +18,8 @@ export interface OpenedWorkbook {
   /** The path of each sheet's part, in the order of `book.sheets`. */
   readonly sheetParts: readonly string[];
   readonly dynamicMarks: ReadonlySet<number>;
+  /** The largest `cm` of any cell, also of those that no metadata explain. */
+  readonly largestMark: number;
   readonly workbookPart: string;
 }
 
@@ -37,7 +39,11 @@ export const openWorkbook = (bytes: Uint8Array, catalogue: readonly AnyDefinitio
   };
   const { listed, names, countsFrom1904 } = readWorkbookPart(pack.text(workbookPart), workbookPart);
   const marks = read("sheetMetadata", dynamicMarks, new Set<number>());
+  let largestMark = 0;
   const shelf = {
+    onMark: (mark: number) => {
+      largestMark = Math.max(largestMark, mark || 0);
+    },
     texts: read("sharedStrings", readSharedStrings, []),
     styles: read("styles", readStyles, []),
     dynamicMarks: marks,
@@ -68,7 +74,7 @@ export const openWorkbook = (bytes: Uint8Array, catalogue: readonly AnyDefinitio
       }),
     ),
   };
-  return { book, pack, sheetParts, dynamicMarks: marks, workbookPart };
+  return { book, pack, sheetParts, dynamicMarks: marks, largestMark, workbookPart };
 };
 
 const isAlike = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();

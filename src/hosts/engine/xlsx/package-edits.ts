@@ -18,10 +18,18 @@ export interface DynamicMark {
   readonly changes: Changes;
 }
 
-/** Undefined when the workbook's metadata are written in a way that nothing can be added to. */
+/**
+ * Undefined when the workbook's metadata are written in a way that nothing can be added to, or when cells refer to records that are not
+ * there: a new one would speak of them too.
+ */
 export const dynamicMark = (opened: OpenedWorkbook): DynamicMark | undefined => {
   const [mark] = opened.dynamicMarks;
   if (mark !== undefined) return { mark, changes: new Map() };
+  const made = newMark(opened);
+  return made && made.mark > opened.largestMark ? made : undefined;
+};
+
+const newMark = (opened: OpenedWorkbook): DynamicMark | undefined => {
   const { pack, workbookPart } = opened;
   const written = relationsOf(pack, workbookPart).find(({ type }) => type === "sheetMetadata")?.target;
   if (written === undefined || !pack.has(written)) return { mark: 1, changes: addMetadata(opened) };

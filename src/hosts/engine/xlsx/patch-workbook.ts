@@ -24,7 +24,10 @@ export interface Patched {
 export const patchWorkbook = (opened: OpenedWorkbook, calculated: Calculated, spelling: Spelling): Patched => {
   const { book, pack, sheetParts } = opened;
   const left = new Set([...calculated.kept, ...calculated.defects].map(({ place }) => sayPlace(place)));
-  const dynamic = dynamicMark(opened);
+  const needsMark = book.sheets.some(({ cells }) =>
+    cells.some(({ formula, stored }) => stored === "single" && formula !== undefined && spelling.isOurs(formula)),
+  );
+  const dynamic = needsMark ? dynamicMark(opened) : undefined;
   const changes = new Map<string, string>();
   let [changed, marked] = [0, 0];
   book.sheets.forEach((sheet, place) => {

@@ -15,6 +15,8 @@ export interface Shelf {
   /** The values of `cm` that mark a dynamic array. */
   readonly dynamicMarks: ReadonlySet<number>;
   readonly spelling: Spelling;
+  /** Hears every `cm`. */
+  readonly onMark?: (mark: number) => void;
 }
 
 export const readSheet = (name: string, xml: string, part: string, shelf: Shelf): Sheet => {
@@ -29,6 +31,8 @@ export const readSheet = (name: string, xml: string, part: string, shelf: Shelf)
     cell: (written) => {
       if ((written.formula?.text.length ?? 0) > MOST_FORMULA)
         throw new UnreadableWorkbook(`${part} has a formula of more characters than any spreadsheet takes.`);
+      if (written.open.attributes.cm !== undefined) shelf.onMark?.(Number(written.open.attributes.cm));
+      checkBlock(written, part);
       const cell = readCell(written, shared, shelf);
       answered += (cell.spill?.rows ?? 0) > 1 ? (cell.spill?.rows ?? 0) : 0;
       if (answered > MOST_SPILLED_ROWS)
@@ -66,6 +70,16 @@ export const readSheet = (name: string, xml: string, part: string, shelf: Shelf)
 const MOST_SPILLED_ROWS = 5_000_000;
 /** A formula may have 8192 characters as it is typed; prefixes of files come on top. */
 export const MOST_FORMULA = 32_768;
+
+/** An array formula fills cells from its own on; else what stands in others would be taken for its answer, and be overwritten. */
+const checkBlock = ({ row, column, formula }: WrittenCell, part: string): void => {
+  if (formula?.attributes.t !== "array" || formula.attributes.ref === undefined) return;
+  const block = readBlock(formula.attributes.ref);
+  if (block?.row !== row || block.column !== column)
+    throw new UnreadableWorkbook(
+      `${part} has an array formula in ${sayCellOf({ row, column })} that fills ${formula.attributes.ref} instead.`,
+    );
+};
 
 const readCell = (written: WrittenCell, shared: Map<string, string>, shelf: Shelf): SheetCell => {
   const { row, column, open, formula } = written;

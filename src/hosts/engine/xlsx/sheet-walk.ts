@@ -1,4 +1,4 @@
-import { MOST_COLUMNS, MOST_ROWS, readPlace } from "../place";
+import { MOST_COLUMNS, MOST_ROWS, readPlace, sayCellOf } from "../place";
 import { checkRoot } from "./parts";
 import { UnreadableWorkbook } from "./unreadable";
 import { type Opened, readXml } from "./xml";
@@ -78,6 +78,7 @@ export const walkSheet = (xml: string, part: string, walk: Walk): void => {
       if (isRoot) checkRoot(name, attributes, part);
       isRoot = false;
       if (name === "row") {
+        if (openRow) disorder();
         const before = row;
         row = attributes.r === undefined ? row + 1 : Number(attributes.r) - 1;
         if (row <= before) disorder();
@@ -87,9 +88,13 @@ export const walkSheet = (xml: string, part: string, walk: Walk): void => {
         openRow = element;
         walk.rowStart?.(row);
       } else if (openRow && name === "c") {
+        if (cell) disorder();
         place(attributes.r);
         cell = { row, column, open: element };
       } else if (cell && (name === "f" || name === "v" || name === "is")) {
+        const isTwice = { f: cell.formula, v: cell.value, is: cell.inline }[name] !== undefined;
+        if (piece || isTwice)
+          throw new UnreadableWorkbook(`${part} has a cell with two formulas or two values (${sayCellOf(cell)}).`);
         piece = { kind: name, open: element, text: "" };
         reading = name !== "is";
       } else if (piece?.kind === "is" && name === "t") reading = !inReading;
