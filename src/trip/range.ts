@@ -89,8 +89,14 @@ const shortestEdge = (bench: Bench, current: number, scaled: number): Edge => {
     return { seconds: ratedClass.hold.seconds, line: "printed", point: ratedClass.hold };
   const body = envelope.shortest(scaled * scaled, start);
   const { floor } = ratedClass;
-  // Up to the lower magnetic multiple the document forbids a trip so soon; from a warm start it says nothing.
-  if (floor && start === 0 && body.seconds < floor.seconds)
+  // Up to the lower magnetic multiple the document forbids a trip so soon; from a warm start it says nothing, nor of air so hot
+  // that every strip is quicker.
+  if (
+    floor &&
+    start === 0 &&
+    body.seconds < floor.seconds &&
+    envelope.longest(scaled * scaled, start).seconds >= floor.seconds
+  )
     return { seconds: floor.seconds, line: "floor", point: floor };
   return { seconds: body.seconds, line: "quickest body", body };
 };

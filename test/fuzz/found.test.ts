@@ -56,6 +56,14 @@ test("a magnetic band that cold air leaves below the hold edge still trips", () 
   expect(at(17)).toEqual(["holds", "no limit"]);
 });
 
+test("in air as hot as the strip at its trip the shortest time is not above the longest", () => {
+  // By hand: 30 °C + 21.608 K − 51.607 °C leaves 0.001 K of 21.608 K, so 18 A load the strip as 0.9 ÷ √(0.001 ÷ 21.608) = 132 × would:
+  // the slowest takes 60 s ÷ 0.2186 × ln(132² ÷ (132² − 1.13²)) = 0.02 s, sooner than the 0.1 s of test d.
+  const [shortest, longest] = ask(question("TRIP.RANGE", 18, 20, "C", undefined, 51.607, undefined, 21.608))[0] ?? [];
+  expect(longest).toBeCloseTo(0.02, 3);
+  expect(Number(shortest)).toBeLessThan(Number(longest));
+});
+
 describe("what is asked lies inside its picture", () => {
   test.each<[string, ...Argument[]]>([
     ["TRIP.VERDICT", 30, 100_000, 20, "C", "held"],
