@@ -3,7 +3,7 @@ import type { Port } from "../pane/port";
 import { inExcel } from "./in-excel";
 import { insertSheet } from "./insert-sheet";
 import { listen, oneAtATime } from "./listen";
-import { readSelection } from "./selection";
+import { readSelection, readSelectionAt } from "./selection";
 import { valuesAt } from "./values-at";
 import { partsOf, wholeAddress } from "./whole-address";
 
@@ -25,6 +25,8 @@ export const excelPort = (memory: Memory): Port => ({
       worksheets.onCalculated.add(tell),
     ]);
   },
+
+  selectionAt: readSelectionAt,
 
   onCalculated: (listener) => listen(({ worksheets }) => [worksheets.onCalculated.add(async () => listener())]),
 

@@ -1,11 +1,20 @@
 import type { Selection } from "../pane/port";
 import { whenIdle } from "./in-excel";
 import { valuesOf } from "./values-at";
+import { partsOf } from "./whole-address";
 
 /** The selected cell, its formula, and the spill it lies in. Of several selected cells the active one. */
-export const readSelection = (): Promise<Selection> =>
+export const readSelection = (): Promise<Selection> => readCell(({ workbook }) => workbook.getActiveCell());
+
+/** Another cell in the same way. */
+export const readSelectionAt = (address: string): Promise<Selection> => {
+  const { sheet, cell } = partsOf(address);
+  return readCell(({ workbook }) => workbook.worksheets.getItem(sheet).getRange(cell));
+};
+
+const readCell = (found: (context: Excel.RequestContext) => Excel.Range): Promise<Selection> =>
   whenIdle(async (context) => {
-    const cell = context.workbook.getActiveCell();
+    const cell = found(context);
     const parent = cell.getSpillParentOrNullObject();
     const spill = cell.getSpillingToRangeOrNullObject();
     cell.load("address,values,valueTypes,formulas,rowIndex,columnIndex");

@@ -12,6 +12,14 @@ export const sayAddress = (address: string): string => {
   return sheet === "" ? address : `${cellOf(address)}, sheet ${sheet}`;
 };
 
+/** The cell above "Log!F2": "Log!F1". Undefined in the first row. */
+export const cellAbove = (address: string): string | undefined => {
+  const parsed = parseA1Ref(address);
+  if (!parsed || !("range" in parsed) || !parsed.range.top) return undefined;
+  const top = parsed.range.top - 1;
+  return stringifyA1Ref({ ...parsed, range: { ...parsed.range, top, bottom: top } });
+};
+
 /** The cell of a reference's nth row (or column, where it lies across): "B5" of "B2:B20", 3. The reference itself when it has none. */
 export const nthCell = (reference: string, n: number): string => {
   const parsed = parseA1Ref(reference);

@@ -11,7 +11,10 @@ export const CellHeading = ({ story, onPrint, onRecalculate }: Props) => (
           "No cell selected"
         ) : (
           <>
-            <span class="pane-on-screen">Cell {cellOf(story.selection.address)}</span>
+            <span class="pane-on-screen">
+              Cell {cellOf(story.selection.address)}
+              {story.tells === "calls" && story.below && ", above the selected one"}
+            </span>
             <span class="pane-on-paper">Cell {sayAddress(story.selection.address)}</span>
           </>
         )}

@@ -21,7 +21,8 @@ export const Pane = ({ port, catalogue, view, onView }: Props) => {
         (reason: unknown) => setSaid(reason instanceof Error ? reason.message : String(reason)),
       );
   const go = (address: string) => attempt(() => port.goTo(address));
-  const selection = story.tells === "nothing selected" ? undefined : story.selection;
+  const told = story.tells === "nothing selected" ? undefined : story.selection;
+  const selection = (story.tells === "calls" && story.below) || told;
   return (
     <div class="pane">
       <ViewTabs view={view} onView={onView} />
@@ -36,7 +37,7 @@ export const Pane = ({ port, catalogue, view, onView }: Props) => {
               onPrint={() => attempt(printPage)}
               onRecalculate={() => attempt(() => port.recalculate(), "Everything was calculated anew.")}
             />
-            <ExplainView key={selection?.address} story={story} onGo={go} />
+            <ExplainView key={told?.address} story={story} onGo={go} />
           </>
         ) : view === "Sheets" ? (
           <SheetsView port={port} />

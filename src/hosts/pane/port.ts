@@ -18,6 +18,8 @@ export interface Selection {
 export interface Port {
   /** Tells each new selection, the present one at once; returns the way to stop. */
   onSelection(listener: (selection: Selection | undefined) => void): () => void;
+  /** Another cell as it would be told if it were selected. */
+  selectionAt(address: string): Promise<Selection>;
   onCalculated(listener: () => void): () => void;
   /** The values of a reference as it stands in a formula of `sheet` ("B2:B20", "Log!B2", "Rating", "Trials[current]"). */
   valuesAt(reference: string, sheet: string): Promise<Range>;

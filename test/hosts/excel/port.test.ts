@@ -108,6 +108,21 @@ describe("the selected cell", () => {
     await until(() => told === 3 && calculated === 1);
   });
 
+  test("another cell is told in the same way, by its address; one that is not there is refused with a sentence", async () => {
+    const other = "Worksheets[Bench log].GetRange(F1)";
+    const { port } = open({
+      [other]: cell("'Bench log'!F1", "=BIMETAL.CONTACT.WATTS(B1,C1)", 3.2),
+      [`${other}.GetSpillParentOrNullObject()`]: null,
+      [`${other}.GetSpillingToRangeOrNullObject()`]: null,
+    });
+    expect(await port.selectionAt("'Bench log'!F1")).toEqual({
+      address: "'Bench log'!F1",
+      formula: "=BIMETAL.CONTACT.WATTS(B1,C1)",
+      value: 3.2,
+    });
+    await expect(port.selectionAt("Log!F1")).rejects.toThrow("is not in this workbook");
+  });
+
   test("is none while a chart or a picture is selected", async () => {
     // The script has no active cell, which Excel answers with an error.
     const { port } = open({});

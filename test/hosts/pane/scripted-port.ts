@@ -5,12 +5,19 @@ import type { Port, Selection } from "../../../src/hosts/pane/port";
 export const scriptedPort = ({
   values = {},
   remembered,
+  cells = [],
 }: {
   /** By reference as a formula writes it. */
   values?: Readonly<Record<string, Range>>;
   remembered?: { readonly cell: string; readonly args: readonly Argument[] };
+  cells?: readonly Selection[];
 }): Port => ({
   onSelection: () => () => {},
+  selectionAt: async (address) => {
+    const found = cells.find((cell) => cell.address === address);
+    if (!found) throw new Error(`There is no ${address} here.`);
+    return found;
+  },
   onCalculated: () => () => {},
   valuesAt: async (reference) => {
     const range = values[reference];

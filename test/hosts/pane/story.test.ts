@@ -164,6 +164,25 @@ describe("from one cell of an answer to another", () => {
   });
 });
 
+describe("below a formula, where Enter leads", () => {
+  const above = selected('=BIMETAL.TRIP.RANGE(51,20,"C")', { address: "Log!F1", value: 1 });
+  const port = scriptedPort({ cells: [above, selected("=SUM(A1)", { address: "Log!G1" })] });
+
+  test("a blank cell is told from the one above it, and says which is which", async () => {
+    const story = await storyOf(selected(""), port, catalogue);
+    expect(story).toMatchObject({ selection: above, below: { address: "Log!F2" } });
+  });
+
+  test.each([
+    ["a cell that holds something", { value: 3 }],
+    ["a cell below another formula", { address: "Log!G2" }],
+    ["a cell of the first row", { address: "Log!F1" }],
+    ["a cell below one that is not there", { address: "Log!H9" }],
+  ])("%s is told as what it is", async (_, cell) => {
+    expect((await storyOf(selected("", cell), port, catalogue)).tells).toBe("ordinary cell");
+  });
+});
+
 test("no cell, and a cell without our functions, are told apart", async () => {
   expect((await storyOf(undefined, scriptedPort({}), catalogue)).tells).toBe("nothing selected");
   expect((await storyOf(selected("=SUM(A1)"), scriptedPort({}), catalogue)).tells).toBe("ordinary cell");

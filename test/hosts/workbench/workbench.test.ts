@@ -57,6 +57,9 @@ test("a first formula typed into a fresh sheet spills, and the pane tells the mu
   await person.takeFreshSheet();
   await person.type('=BIMETAL.TRIP.RANGE(51,20,"C")');
   await person.shows("said", "A2");
+  // Nobody has to know that the formula's own cell is the one above.
+  await person.shows("pane", "Cell A1, above the selected one");
+  await person.shows("pane", "At 51 A a sound breaker trips not before 1 s and within 60 s.");
   await press("ArrowUp", "ArrowRight");
   await person.shows("said", `'Scratch 1'!B1: 60; formula =BIMETAL.TRIP.RANGE(51,20,"C")`);
   await person.shows("pane", "Cell B1");

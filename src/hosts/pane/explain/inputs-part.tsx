@@ -15,9 +15,11 @@ export const InputsPart = ({ call, explained: { inputs, refusal }, row, onGo }: 
         {given.map(({ name, meaning, shown, place }) => (
           <div key={name} class={place === refused ? "pane-input pane-input-refused" : "pane-input"}>
             <dt class="pane-input-name">{name}</dt>
-            <dd class="pane-input-value">{shown}</dd>
-            <dd class="pane-input-from">
-              <OriginText call={call} place={place} row={row} onGo={onGo} />
+            <dd class="pane-input-given">
+              <span class="pane-input-value">{shown}</span>{" "}
+              <span class="pane-input-from">
+                <OriginText call={call} place={place} row={row} onGo={onGo} />
+              </span>
             </dd>
             <dd class="pane-input-meaning">{meaning}</dd>
           </div>

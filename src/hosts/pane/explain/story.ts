@@ -1,13 +1,20 @@
 import type { AnyDefinition } from "../../../definition/define";
+import { cellAbove } from "../address";
 import type { Port, Selection } from "../port";
-import { readFormula } from "./formula";
+import { type OwnCall, readFormula } from "./formula";
 import { homeOf, type ResolvedCall, resolve, seenFrom } from "./resolved";
 
 /** What there is to tell about the selected cell. */
 export type Story =
   | { readonly tells: "nothing selected" }
   | { readonly tells: "ordinary cell"; readonly selection: Selection; readonly strangers: readonly string[] }
-  | { readonly tells: "calls"; readonly selection: Selection; readonly calls: readonly ResolvedCall[] };
+  | {
+      readonly tells: "calls";
+      readonly selection: Selection;
+      readonly calls: readonly ResolvedCall[];
+      /** The blank cell that is really selected, below the one that is told: there Enter leads from a new formula. */
+      readonly below?: Selection;
+    };
 
 /**
  * Reads the selected cell: which of our functions stand in it, and what they were given. `before`: a story that still holds; another
@@ -23,10 +30,23 @@ export const storyOf = async (
   if (before?.tells === "calls" && isSameAnswer(before.selection, selection))
     return { tells: "calls", selection, calls: before.calls.map((call) => seenFrom(selection, call)) };
   const { calls, strangers } = readFormula(selection.formula, catalogue);
-  if (calls.length === 0) return { tells: "ordinary cell", selection, strangers };
+  if (calls.length > 0) return { tells: "calls", selection, calls: await resolved(calls, selection, port) };
+  const above = await formulaAbove(selection, port);
+  const found = above ? readFormula(above.formula, catalogue).calls : [];
+  if (!above || found.length === 0) return { tells: "ordinary cell", selection, strangers };
+  return { tells: "calls", selection: above, calls: await resolved(found, above, port), below: selection };
+};
+
+const resolved = (calls: readonly OwnCall[], selection: Selection, port: Port): Promise<ResolvedCall[]> => {
   const isOnly = (definition: AnyDefinition) => calls.filter((call) => call.definition === definition).length === 1;
-  const resolved = calls.map((call) => resolve(call, selection, port, isOnly(call.definition)));
-  return { tells: "calls", selection, calls: await Promise.all(resolved) };
+  return Promise.all(calls.map((call) => resolve(call, selection, port, isOnly(call.definition))));
+};
+
+/** The cell above a blank one. */
+const formulaAbove = async ({ address, value, formula }: Selection, port: Port): Promise<Selection | undefined> => {
+  const above = value === null || value === "" ? cellAbove(address) : undefined;
+  if (formula !== "" || above === undefined) return undefined;
+  return port.selectionAt(above).catch(() => undefined);
 };
 
 const isSameAnswer = (a: Selection, b: Selection): boolean => a.formula === b.formula && homeOf(a) === homeOf(b);

@@ -6,13 +6,12 @@ import type { Selection } from "../port";
 /** One argument to fill in: typed, or taken from the selected cell. */
 export const Field = ({ name, parameter, value, selection, onValue }: Props) => {
   const id = `pane-field-${name}`;
-  const { choices, otherwise, unit } = parameter;
+  const { choices, unit } = parameter;
   return (
     <div class="pane-form-row">
       <label class="pane-input-name" for={id}>
         {sheetName(name)}
         {unit && <span class="pane-unit"> in {unit}</span>}
-        {otherwise !== undefined && <span class="pane-unit"> (may be left out)</span>}
       </label>
       <div class="pane-field-line">
         <input
@@ -30,10 +29,11 @@ export const Field = ({ name, parameter, value, selection, onValue }: Props) => 
           <button
             type="button"
             class="pane-step-button"
+            title="Take it from the selected cell"
             aria-label={`Take ${sheetName(name)} from cell ${cellOf(selection.address)}`}
             onClick={() => onValue(cellOf(selection.address))}
           >
-            {cellOf(selection.address)}
+            Take {cellOf(selection.address)}
           </button>
         )}
       </div>

@@ -1,8 +1,9 @@
 import { useMemo, useState } from "preact/hooks";
 import type { Argument } from "../../../definition/cells";
 import type { AnyDefinition } from "../../../definition/define";
-import type { Parameter } from "../../../definition/parameter";
+import { type Parameter, sheetName } from "../../../definition/parameter";
 import { sheetOf } from "../address";
+import { Broken } from "../broken";
 import { CautionsPart } from "../explain/cautions-part";
 import { prefix } from "../explain/formula";
 import { SourcesPart } from "../explain/sources-part";
@@ -17,6 +18,7 @@ export const FunctionForm = ({ definition, port, selection, onBack }: Props) => 
   const parameters = Object.entries(definition.parameters as Record<string, Parameter>);
   const [typed, setTyped] = useState<readonly string[]>(parameters.map(() => ""));
   const [said, setSaid] = useState("");
+  const [isOpen, setOpen] = useState(false);
   const entries = useMemo(
     () =>
       Object.values(definition.parameters as Record<string, Parameter>).map((parameter, i) =>
@@ -32,6 +34,18 @@ export const FunctionForm = ({ definition, port, selection, onBack }: Props) => 
       (reason: unknown) => setSaid(reason instanceof Error ? reason.message : String(reason)),
     );
   const example = definition.examples[0];
+  const fields = parameters.map(([key, parameter], i) => (
+    <Field
+      key={key}
+      name={key}
+      parameter={parameter}
+      value={typed[i] ?? ""}
+      selection={selection}
+      onValue={(value) => setTyped(typed.map((old, at) => (at === i ? value : old)))}
+    />
+  ));
+  // Those that may be left out come last.
+  const wanted = parameters.filter(([, { otherwise }]) => otherwise === undefined).length;
   return (
     <article class="pane-card">
       <button type="button" class="pane-step-button" onClick={onBack}>
@@ -51,20 +65,21 @@ export const FunctionForm = ({ definition, port, selection, onBack }: Props) => 
           Fill in an example
         </button>
       )}
-      <div class="pane-form">
-        {parameters.map(([key, parameter], i) => (
-          <Field
-            key={key}
-            name={key}
-            parameter={parameter}
-            value={typed[i] ?? ""}
-            selection={selection}
-            onValue={(value) => setTyped(typed.map((old, at) => (at === i ? value : old)))}
-          />
-        ))}
-      </div>
+      <div class="pane-form">{fields.slice(0, wanted)}</div>
+      {wanted < fields.length && (
+        <details
+          class="pane-may"
+          open={isOpen || typed.slice(wanted).some((text) => text !== "")}
+          onToggle={(event) => setOpen(event.currentTarget.open)}
+        >
+          <summary class="pane-may-name">May be left out: {namesOf(parameters.slice(wanted))}</summary>
+          {fields.slice(wanted)}
+        </details>
+      )}
       <LiveAnswer answer={answer} />
-      <p class="pane-formula">{formula}</p>
+      <p class="pane-formula pane-form-formula">
+        <Broken text={formula} after={/(?<=[,;(])/} />
+      </p>
       <div class="pane-rows">
         <button type="button" class="pane-insert" onClick={insert}>
           Insert into {selection ? selection.address : "the selected cell"}
@@ -78,6 +93,9 @@ export const FunctionForm = ({ definition, port, selection, onBack }: Props) => 
     </article>
   );
 };
+
+const namesOf = (parameters: readonly (readonly [string, Parameter])[]): string =>
+  parameters.map(([key]) => sheetName(key)).join(", ");
 
 interface Props {
   readonly definition: AnyDefinition;

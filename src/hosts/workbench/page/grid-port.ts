@@ -19,6 +19,12 @@ export const gridPort = (book: OpenBook, memory: Memory, catalogue: readonly Any
       for (const stop of stops) stop();
     };
   },
+  selectionAt: async (address) => {
+    const { sheet, range } = follow(book, address, book.place?.sheet ?? "");
+    const found = selectionOf(book, { sheet, row: range.top ?? 0, column: range.left ?? 0 });
+    if (!found) throw new Error("No workbook is open.");
+    return found;
+  },
   onCalculated: (listener) => book.onCalculated(listener),
   valuesAt: async (reference, sheet) => valuesOf(book, reference, sheet),
   lastCallAt: (address, definition) => memory.recall(address, definition),

@@ -3,9 +3,9 @@ import type { Selection } from "../../pane/port";
 import { formulaAsRead } from "./formula-as-read";
 import type { OpenBook } from "./open-book";
 
-/** The selected cell as the pane is told of it. */
-export const selectionOf = (open: OpenBook): Selection | undefined => {
-  const { place, view } = open;
+/** The selected cell, or another one, as the pane is told of it. */
+export const selectionOf = (open: OpenBook, place = open.place): Selection | undefined => {
+  const { view } = open;
   if (!place || !view) return undefined;
   const spill = view.spillAt(place);
   return {
