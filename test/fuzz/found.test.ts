@@ -137,3 +137,14 @@ test("what is no number is refused where a number or a name is wanted", () => {
   expect(said("METER.TURNS", Number.NaN, 2)).toBe("reading: a number in A is wanted, not NaN.");
   expect(said("BENCH.SUMMARY", Number.NEGATIVE_INFINITY, "late")).toMatch(/^breakers: /);
 });
+
+test("an own band takes no time and no multiple that nobody measures", () => {
+  const band = (multiple: number, shortest: number, longest: Cell): Range => [
+    [multiple, shortest, longest],
+    [30, 0, 8],
+  ];
+  const sentence = /^characteristic, row 1 of the band: a (multiple|shortest time|longest time) .* is wanted, not /;
+  for (const odd of [band(5e-324, 1, "no limit"), band(1, Number.POSITIVE_INFINITY, "no limit"), band(1, 1, 1e300)])
+    expect(said("TRIP.RANGE", 20, 20, odd)).toMatch(sentence);
+  expect(said("TRIP.RANGE", 20, 20, band(1, 1, "no limit"))).toBe(1);
+});
