@@ -35,13 +35,23 @@ export const CellHeading = ({ story, onPrint, onRecalculate }: Props) => (
         )}
       </div>
     </div>
-    {story.tells !== "nothing selected" && story.selection.formula && (
-      <code class="pane-formula">
-        <Broken text={story.selection.formula} after={/(?<=[,;(])/} />
-      </code>
-    )}
+    {story.tells !== "nothing selected" && story.selection.formula && <Formula text={story.selection.formula} />}
   </header>
 );
+
+/** A long one is scrolled, by keyboard too, so that its answer stays in sight. */
+const Formula = ({ text }: { text: string }) => {
+  const broken = <Broken text={text} after={/(?<=[,;(])/} />;
+  if (text.length < longFormula) return <code class="pane-formula">{broken}</code>;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard.
+    <section class="pane-formula pane-formula-long" tabIndex={0} aria-label="The formula">
+      <code>{broken}</code>
+    </section>
+  );
+};
+
+const longFormula = 240;
 
 interface Props {
   readonly story: Story;

@@ -28,6 +28,17 @@ describe("a line of mathematics in pieces that can wrap", () => {
     ]);
   });
 
+  test("a long sum is cut before each plus outside brackets, a short one is not", () => {
+    expect(piecesOf(String.raw`A = 1.4 \cdot 0.48 + 0.9 \cdot (1.6 + 0.2) + 0.9 \cdot 1.2 + 0.9 \cdot 1.2`)).toEqual([
+      "A",
+      String.raw`= 1.4 \cdot 0.48`,
+      String.raw`{}+ 0.9 \cdot (1.6 + 0.2)`,
+      String.raw`{}+ 0.9 \cdot 1.2`,
+      String.raw`{}+ 0.9 \cdot 1.2`,
+    ]);
+    expect(piecesOf(String.raw`i = I_0 + r\,t`)).toEqual(["i", String.raw`= I_0 + r\,t`]);
+  });
+
   test("a relation at the start makes no empty piece, wide spaces are left out", () => {
     expect(piecesOf(String.raw`= 2 \qquad m \le 3`)).toEqual(["= 2", "m", String.raw`\le 3`]);
   });

@@ -67,6 +67,16 @@ describe("the samples", () => {
     expect(readings[3]).toEqual({ x: 100, texts: ["1 s", "10 s", "5 s", ""], points: ["trial 2: 3 s"] });
   });
 
+  test("a point whose name ends with its value is not told it twice", () => {
+    const [reading] = readingsOf({
+      ...plot,
+      bands: [],
+      lines: [],
+      points: [{ name: "held: 16 A, 9 s", role: "held", x: 16, y: 9 }],
+    });
+    expect(reading?.points).toEqual(["held: 16 A, 9 s"]);
+  });
+
   test("the crosshair starts at the stop nearest to what is asked", () => {
     expect(nearest(readings, 51)).toBe(2);
     expect(nearest(readings, 900)).toBe(4);

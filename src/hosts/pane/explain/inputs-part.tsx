@@ -8,6 +8,7 @@ export const InputsPart = ({ call, explained: { inputs, refusal }, row, onGo }: 
   const refused = refusal && argumentOf(call, refusal.sentence)?.place;
   const given = inputs.filter(({ place }) => call.origins[place] && call.origins[place]?.written.as !== "left out");
   const leftOut = inputs.filter((input) => !given.includes(input));
+  if (inputs.length === 0) return null;
   return (
     <section class="pane-part" aria-label="Given">
       <h3 class="pane-heading">Given</h3>

@@ -15,7 +15,7 @@ export const OriginText = ({ call, place, row, onGo }: Props) => {
   const cell = isPerRow ? nthCell(written.text, row) : written.text;
   return (
     <>
-      from{" "}
+      from{"\u00a0"}
       <button type="button" class="pane-go" onClick={() => onGo(cell)}>
         {cell}
       </button>

@@ -15,15 +15,37 @@ const relations = [
 const opening = /^(\{|\[|\(|\\left|\\begin)/;
 const closing = /^(\}|\]|\)|\\right|\\end)/;
 
+/** About as many characters as the narrowest pane has room for. */
+const widest = 34;
+
 /**
  * A line of TeX cut before each relation and after each comma that stand outside all brackets: "a = b = c" gives "a", "= b",
  * "= c". Set side by side they wrap in a narrow pane, where one piece of MathML would run out of it.
  */
-export const piecesOf = (tex: string): string[] => {
+export const piecesOf = (tex: string): string[] =>
+  cut(tex, (token) => relations.includes(token)).flatMap((piece) =>
+    // A long sum goes on in the next line too. The empty braces make its plus one between two terms.
+    lengthOf(piece) > widest
+      ? cut(piece, (token, before) => token === "+" && !/^=?$/.test(before)).map(plusOfTwo)
+      : [piece],
+  );
+
+const plusOfTwo = (piece: string): string => (piece.startsWith("+") ? `{}${piece}` : piece);
+
+/** How many characters of a line are seen, more or less: commands are names of signs, braces are not seen. */
+const lengthOf = (tex: string): number =>
+  tex
+    .replace(/\\(left|right|mathrm|text|displaystyle|,|;|!|quad)/g, "")
+    .replace(/\\[a-zA-Z]+/g, "x")
+    .replace(/[{}\s]/g, "").length;
+
+/** Cuts before the tokens outside all brackets that `isCut` names, and after each comma there. */
+const cut = (tex: string, isCut: (token: string, before: string) => boolean): string[] => {
   const pieces = [""];
   let depth = 0;
   for (const token of tex.match(/\\[a-zA-Z]+|\\.|\s+|[^\\\s]/gs) ?? []) {
-    if (depth === 0 && relations.includes(token) && pieces.at(-1)?.trim()) pieces.push("");
+    const before = pieces.at(-1)?.trim() ?? "";
+    if (depth === 0 && isCut(token, before) && before) pieces.push("");
     // \left( … \right) would count twice: their brackets are plain ones too, and balance all the same.
     if (opening.test(token)) depth++;
     if (closing.test(token)) depth = Math.max(0, depth - 1);

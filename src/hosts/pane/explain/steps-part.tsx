@@ -11,7 +11,7 @@ export const StepsPart = ({ steps }: { steps: readonly Step[] }) =>
         {steps.map(({ sentence, tex, plain }) => (
           <li key={sentence} class="pane-step">
             <p class="pane-sentence">{tied(sentence)}</p>
-            {tex ? <Mathematics tex={tex} plain={plain} /> : plain && <p class="pane-plain">{plain}</p>}
+            {tex ? <Mathematics tex={tex} plain={plain} /> : plain && <p class="pane-plain">{tied(plain)}</p>}
           </li>
         ))}
       </ol>

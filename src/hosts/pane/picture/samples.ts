@@ -37,7 +37,11 @@ export const readingsOf = ({ y, bands = [], lines = [], points = [] }: Plot): Re
   lines.forEach(({ samples }, i) => {
     for (const sample of samples) put(sample.x, bands.length * 2 + i, readOff(sample.y, y));
   });
-  for (const { name, x, y: value } of points) rowAt(x).points.push(`${name}: ${say(value, y.unit)}`);
+  for (const { name, x, y: value } of points) {
+    const said = say(value, y.unit);
+    // "held: 16 A, 3600 s" has said it already.
+    rowAt(x).points.push(name.endsWith(said) ? name : `${name}: ${said}`);
+  }
   return [...rows.values()].sort((a, b) => a.x - b.x);
 };
 
