@@ -52,7 +52,8 @@ export const sheetName = (key: string): string => key.replace(/[A-Z]/g, (letter)
  * No bench measures outside 1e-12 to 1e12 of any unit. The bound keeps every later product and quotient finite, so that a slip of
  * the keyboard is refused where it was typed.
  */
-const measurable = (value: number): boolean => value === 0 || (Math.abs(value) >= 1e-12 && Math.abs(value) <= 1e12);
+export const measurable = (value: number): boolean =>
+  value === 0 || (Math.abs(value) >= 1e-12 && Math.abs(value) <= 1e12);
 
 /** A quantity with its unit and limits. The schema is the authority; numbers inside its limits skip it, which keeps long columns quick. */
 export const quantity = (

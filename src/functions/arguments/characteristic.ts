@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
 import { type Cell, type Range, sayCell } from "../../definition/cells";
-import { type Parameter, plain } from "../../definition/parameter";
+import { measurable, type Parameter, plain } from "../../definition/parameter";
 import { say } from "../../metrology/say";
 import type { Characteristic } from "../../trip/characteristic";
 import { knownCharacteristics } from "../../trip/known";
@@ -51,14 +51,16 @@ const readBand = (range: Range, name: string): OwnBand => {
   return { rows };
 };
 
+const isMeasured = (cell: Cell | undefined): cell is number => typeof cell === "number" && measurable(cell);
+
 const readRow = (row: readonly Cell[], name: string): BandRow => {
   const [multiple, shortest, longestCell] = row;
   const longest = typeof longestCell === "string" && plain(longestCell) === "no limit" ? Infinity : longestCell;
-  if (typeof multiple !== "number" || !(multiple > 0))
+  if (!isMeasured(multiple) || multiple <= 0)
     throw new BadInput(`${name}: a multiple of the rating above 0 is wanted, not ${sayCell(multiple ?? null)}.`);
-  if (typeof shortest !== "number" || !(shortest >= 0))
+  if (!isMeasured(shortest) || shortest < 0)
     throw new BadInput(`${name}: a shortest time of at least 0 s is wanted, not ${sayCell(shortest ?? null)}.`);
-  if (typeof longest !== "number" || !(longest > 0))
+  if (longest !== Infinity && (!isMeasured(longest) || longest <= 0))
     throw new BadInput(`${name}: a longest time above 0 s, or "no limit", is wanted, not ${sayCell(longest ?? null)}.`);
   if (longest < shortest)
     throw new BadInput(
