@@ -73,6 +73,15 @@ test("a sheet whose part is spelled in other letters than its relation is change
   expect(after.get("XL/Worksheets/Sheet1.xml")).toContain("<f>1+1</f><v>2</v>");
 });
 
+test("places are found behind a byte order mark, line ends of two characters and characters of two units", async () => {
+  const rows =
+    '\r\n<row r="1">\r\n<c r="A1" t="str"><v>\u{1f50c} 20 A \u{1f4a1}\r\n</v></c><c r="B1"><f>LEN("\u{1f50c}")</f><v>0</v></c>\r\n<c r="C1"><f>1+1</f><v>0</v></c></row>\r\n';
+  const before = `\ufeff${sheetAround(rows)}`;
+  const after = await recalculated(workbookAround(before));
+  const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(unzipSync(after)[sheet1]);
+  expect(text).toBe(before.replace("</f><v>0</v>", "</f><v>2</v>").replace("</f><v>0</v>", "</f><v>2</v>"));
+});
+
 test("blanks at the ends of a text are marked as part of it", async () => {
   expect(await sheetAfter('<row r="1"><c r="A1"><f>" a "</f></c><c r="B1"><f>"a b"</f></c></row>')).toBe(
     sheetAround(

@@ -17,6 +17,9 @@ export interface Listener {
   text?(text: string): void;
 }
 
+/** No part of a workbook is nearly as deep. */
+const MOST_DEPTH = 256;
+
 /** Reads a part of a package once, telling its elements and where in the text they stand. Throws UnreadableWorkbook. */
 export const readXml = (xml: string, part: string, listener: Listener): void => {
   const parser = new SaxesParser();
@@ -28,23 +31,29 @@ export const readXml = (xml: string, part: string, listener: Listener): void => 
   parser.on("xmldecl", ({ encoding }) => {
     if (encoding && !/^utf-?8$/i.test(encoding)) stop(`is written in ${encoding}, not in UTF-8`);
   });
-  if (listener.open)
-    parser.on("opentag", ({ name, attributes, isSelfClosing }) => {
+  let depth = 0;
+  parser.on("opentag", ({ name, attributes, isSelfClosing }) => {
+    depth += 1;
+    if (depth > MOST_DEPTH) stop(`nests its elements more than ${MOST_DEPTH} deep`);
+    if (listener.open) {
       const to = parser.position;
       // No "<" may stand inside a tag, so the last one before its end begins it.
-      listener.open?.({
+      listener.open({
         name,
         attributes: attributes as Record<string, string>,
         from: xml.lastIndexOf("<", to - 1),
         to,
         isSelfClosing,
       });
-    });
-  if (listener.close)
-    parser.on("closetag", ({ name, isSelfClosing }) => {
+    }
+  });
+  parser.on("closetag", ({ name, isSelfClosing }) => {
+    depth -= 1;
+    if (listener.close) {
       const to = parser.position;
-      listener.close?.(name, isSelfClosing ? to : xml.lastIndexOf("<", to - 1), to);
-    });
+      listener.close(name, isSelfClosing ? to : xml.lastIndexOf("<", to - 1), to);
+    }
+  });
   if (listener.text) {
     parser.on("text", (text) => listener.text?.(text));
     parser.on("cdata", (text) => listener.text?.(text));
