@@ -1,4 +1,5 @@
 import type { Progress } from "./listener";
+import { plainLine } from "./plain-line";
 
 /** On a terminal: when the line is drawn first, and how often. */
 const TERMINAL = { after: 1.5, every: 0.25 };
@@ -43,7 +44,7 @@ export class ProgressLine {
   #draw(): void {
     const seconds = (performance.now() - this.#since) / 1000;
     if (!this.#progress || seconds < (this.#stream.isTTY ? TERMINAL : ELSEWHERE).after) return;
-    const words = sayProgress(this.#progress, seconds);
+    const words = plainLine(sayProgress(this.#progress, seconds));
     if (this.#stream.isTTY) {
       this.#stream.write(`\r${words.slice(0, (this.#stream.columns ?? 80) - 1)}\u001b[K`);
       this.#isDrawn = true;
