@@ -88,12 +88,17 @@ describe("one question undoes another", () => {
 });
 
 describe("a wider error is never more certain", () => {
+  /** What the same trial may be called beside a sharper meter. */
+  const sharper: Readonly<Record<string, readonly string[]>> = {
+    // Of a crossing that is sure, a wider error may leave open whether it goes as far as a printed limit.
+    "outside the computed band": ["early", "late", "did not trip in time"],
+  };
   const stays = (name: string, error: string, result: number) =>
     often(name, (question, step) => {
       const wider = withMore(question, error, step);
       if (!wider || !wants(question, []) || !wants(wider, [])) return false;
-      const [sharp, blunt] = [first(question)[result], first(wider)[result]];
-      if (blunt !== "too close to call") expect(fc.stringify([question, sharp])).toBe(fc.stringify([question, blunt]));
+      const [sharp, blunt] = [String(first(question)[result]), String(first(wider)[result])];
+      if (blunt !== "too close to call") expect([blunt, ...(sharper[blunt] ?? [])]).toContain(sharp);
       return true;
     });
 

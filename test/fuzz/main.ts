@@ -50,7 +50,9 @@ for (let rounds = 0; count.calls < wanted; rounds++) {
 const total = [...shares.values()].reduce((sum, share) => sum + share.asked, 0);
 process.stdout.write("function | questions | answered\n--- | --- | ---\n");
 for (const [name, share] of shares)
-  process.stdout.write(`${name} | ${share.asked} | ${((100 * share.answered) / share.asked).toFixed(0)} %\n`);
+  process.stdout.write(
+    `${name} | ${share.asked} | ${Math.round((100 * share.answered) / Math.max(1, share.asked))} %\n`,
+  );
 const { ms, question } = count.slowest;
 process.stdout.write(
   `seed ${seed}: ${count.calls} calls for ${total} questions in ${((Date.now() - start) / 1000).toFixed(0)} s; slowest ${ms.toFixed(1)} ms: ${question ? fc.stringify(question) : ""}\n${broken.size} kinds of failure\n`,
