@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { piecesOf } from "./pieces";
+import { isWide, piecesOf } from "./pieces";
 
 /**
  * A line of mathematics as MathML, which browsers typeset themselves: no fonts to fetch and no inline styles, which the
@@ -18,7 +18,7 @@ export const Mathematics = ({ tex, plain }: { tex: string; plain?: string }) => 
   }, [tex]);
   if (!pieces) return <p class="pane-plain">{plain ?? tex}</p>;
   return (
-    <div class="pane-mathematics">
+    <div class={isWide(tex) ? "pane-mathematics pane-mathematics-wide" : "pane-mathematics"}>
       {pieces.map((html) => (
         // biome-ignore lint/security/noDangerouslySetInnerHtml: KaTeX's own MathML; with `trust` off it escapes what it is given.
         <span key={html} dangerouslySetInnerHTML={{ __html: html }} />

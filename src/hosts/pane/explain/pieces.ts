@@ -30,6 +30,9 @@ export const piecesOf = (tex: string): string[] =>
       : [piece],
   );
 
+/** Whether a line has a piece that no cut makes short enough. */
+export const isWide = (tex: string): boolean => piecesOf(tex).some((piece) => lengthOf(piece) > widest - 8);
+
 const plusOfTwo = (piece: string): string => (piece.startsWith("+") ? `{}${piece}` : piece);
 
 /** How many characters of a line are seen, more or less: commands are names of signs, braces are not seen. */
