@@ -119,10 +119,15 @@ const operatorEdits = (tokens: readonly Token[]): Edit[] => {
     const { type, operator, arguments: operands, loc } = node as Node & { operator?: string; arguments?: Node[] };
     const [from, to] = loc ?? [];
     if (type !== "UnaryExpression" || from === undefined || to === undefined) return;
+    // A node ends before the parentheses that close around it, so what is put at its end is, where it matters, the same there and behind them.
     const [start = from, end = to] = operands?.[0]?.loc ?? [];
     if (operator === "#")
-      edits.push({ from: start, to: start, text: "_xlfn.ANCHORARRAY(" }, { from: end, to, text: ")" });
-    if (operator === "@") edits.push({ from, to: start, text: "_xlfn.SINGLE(" }, { from: end, to: end, text: ")" });
+      edits.push(
+        { from: start, to: start, text: "_xlfn.ANCHORARRAY(" },
+        { from: end, to: end, text: ")" },
+        { from: to - 1, to, text: "" },
+      );
+    if (operator === "@") edits.push({ from, to: from + 1, text: "_xlfn.SINGLE(" }, { from: to, to, text: ")" });
   });
   return edits;
 };

@@ -82,6 +82,12 @@ test("places are found behind a byte order mark, line ends of two characters and
   expect(text).toBe(before.replace("</f><v>0</v>", "</f><v>2</v>").replace("</f><v>0</v>", "</f><v>2</v>"));
 });
 
+test("attributes that stay keep their value, whatever it looks like", async () => {
+  const rows =
+    '<row r="1" x:a="_x0041_ &amp; &quot;b&quot; &lt;" xmlns:x="urn:x"><c r="A1" x:uid="_x0041_"><f x:b="1 &gt; 0">1+1</f><v>0</v></c></row>';
+  expect(await sheetAfter(rows)).toBe(sheetAround(rows.replace("<v>0</v>", "<v>2</v>")));
+});
+
 test("blanks at the ends of a text are marked as part of it", async () => {
   expect(await sheetAfter('<row r="1"><c r="A1"><f>" a "</f></c><c r="B1"><f>"a b"</f></c></row>')).toBe(
     sheetAround(

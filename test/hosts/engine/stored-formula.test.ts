@@ -20,6 +20,17 @@ test.each([
 });
 
 test.each([
+  ["=@(F2:F9)+1", "_xlfn.SINGLE((F2:F9))+1"],
+  ["=(@((F2:F9)*2)+1)*3", "(_xlfn.SINGLE(((F2:F9)*2))+1)*3"],
+  ["=(F2)#*2", "(_xlfn.ANCHORARRAY(F2))*2"],
+  ["=SUM((F2#))", "SUM((_xlfn.ANCHORARRAY(F2)))"],
+  [
+    "=@BIMETAL.CONTACT.WATTS(@A2:A3,B2#)",
+    "_xlfn.SINGLE(_xldudf_BIMETAL_CONTACT_WATTS(_xlfn.SINGLE(A2:A3),_xlfn.ANCHORARRAY(B2)))",
+  ],
+])("%s keeps its parentheses: %s", (typed, stored) => expect(storedFormula(typed, spelling)).toBe(stored));
+
+test.each([
   ["_xldudf_bimetal_contact_watts(1,2)"],
   ["[2]!_xldudf_BIMETAL_CONTACT_WATTS(1,2)"],
   ["Other.xla!_xldudf_BIMETAL_CONTACT_WATTS(1,2)"],

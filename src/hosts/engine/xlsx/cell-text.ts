@@ -1,7 +1,7 @@
 import { type Cell, CellError } from "../../../definition/cells";
 import { sayCellOf } from "../place";
 import type { WrittenCell } from "./sheet-walk";
-import { escapeAttribute, escapeText } from "./xml";
+import { escapeAttribute, escapeText, quoteAttribute } from "./xml";
 
 /** Errors that a file may hold (ECMA-376 part 1, 18.18.11 and CT_Cell); younger ones need records of their own, so #VALUE! stands for them. */
 export const fileErrors: ReadonlySet<string> = new Set([
@@ -33,6 +33,12 @@ export const tag = (name: string, attributes: Readonly<Record<string, string | u
     .map(([key, value]) => (value === undefined ? "" : ` ${key}="${escapeAttribute(value)}"`))
     .join("")}${close}`;
 
+/** A tag that stood in a file, with attributes as they were read. */
+export const keptTag = (name: string, attributes: Readonly<Record<string, string | undefined>>, close = ">"): string =>
+  `<${name}${Object.entries(attributes)
+    .map(([key, value]) => (value === undefined ? "" : ` ${key}="${quoteAttribute(value)}"`))
+    .join("")}${close}`;
+
 /** What is to become of a cell's formula. */
 export interface FormulaChange {
   /** The cells that it fills; left out, those that it filled before. */
@@ -51,7 +57,7 @@ export const cellWith = (xml: string, written: WrittenCell, value: Cell, change?
   const attributes = { ...kept, t: type, ...(mark !== undefined && { cm: String(mark) }) };
   const rest = open.isSelfClosing ? "" : remainder(xml, written);
   const inner = `${formula ? formulaElement(xml, formula, change) : ""}${element}${rest}`;
-  return inner === "" ? tag("c", attributes, "/>") : `${tag("c", attributes)}${inner}</c>`;
+  return inner === "" ? keptTag("c", attributes, "/>") : `${keptTag("c", attributes)}${inner}</c>`;
 };
 
 const formulaElement = (
@@ -63,9 +69,9 @@ const formulaElement = (
   const ref = change?.ref ?? attributes.ref;
   const anew = change?.anew;
   if (anew?.mark !== undefined) return `${tag("f", { t: "array", ref })}${escapeText(anew.text)}</f>`;
-  if (anew) return `${tag("f", { ...attributes, ref })}${escapeText(anew.text)}</f>`;
+  if (anew) return `${keptTag("f", { ...attributes, ref })}${escapeText(anew.text)}</f>`;
   if (attributes.ref === ref) return xml.slice(from, to);
-  return tag("f", { ...attributes, ref }, open.isSelfClosing ? "/>" : ">") + xml.slice(open.to, to);
+  return keptTag("f", { ...attributes, ref }, open.isSelfClosing ? "/>" : ">") + xml.slice(open.to, to);
 };
 
 /** What stands in a cell beside its formula and value: extensions of later versions. */

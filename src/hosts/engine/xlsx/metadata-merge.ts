@@ -1,4 +1,4 @@
-import { tag } from "./cell-text";
+import { keptTag } from "./cell-text";
 import { DYNAMIC, DYNAMIC_PROPERTIES, DYNAMIC_TYPE } from "./metadata";
 import { type Splice, spliced } from "./splice";
 import { type Opened, readXml } from "./xml";
@@ -52,7 +52,7 @@ export const withDynamicMark = (xml: string): { readonly xml: string; readonly m
       return 0;
     }
     const { open, closeFrom, entries } = found;
-    const tagged = tag(open.name, { ...open.attributes, count: String(entries + 1) });
+    const tagged = keptTag(open.name, { ...open.attributes, count: String(entries + 1) });
     splices.push({
       from: open.from,
       to: open.to,

@@ -1,4 +1,4 @@
-import { tag } from "./cell-text";
+import { keptTag } from "./cell-text";
 import { METADATA_RELATION, METADATA_TYPE, metadataPart } from "./metadata";
 import { withDynamicMark } from "./metadata-merge";
 import type { OpenedWorkbook } from "./open-workbook";
@@ -43,8 +43,8 @@ const addMetadata = ({ pack, workbookPart }: OpenedWorkbook): Changes => {
   const name = firstFree("metadata", ".xml", (candidate) => pack.has(`${folder}${candidate}`));
   const ids = new Set(relationsOf(pack, workbookPart).map(({ id }) => id));
   const id = firstFree("rIdMetadata", "", (candidate) => ids.has(candidate));
-  const relation = tag("Relationship", { Id: id, Type: METADATA_RELATION, Target: name }, "/>");
-  const override = tag("Override", { PartName: `/${folder}${name}`, ContentType: METADATA_TYPE }, "/>");
+  const relation = keptTag("Relationship", { Id: id, Type: METADATA_RELATION, Target: name }, "/>");
+  const override = keptTag("Override", { PartName: `/${folder}${name}`, ContentType: METADATA_TYPE }, "/>");
   const relations = relationsPart(workbookPart);
   return new Map([
     [`${folder}${name}`, metadataPart],

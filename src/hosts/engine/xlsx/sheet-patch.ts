@@ -1,5 +1,5 @@
 import { type Cell, CellError } from "../../../definition/cells";
-import { cellWith, type FormulaChange, fileErrors, newCell, tag, valueText } from "./cell-text";
+import { cellWith, type FormulaChange, fileErrors, keptTag, newCell, tag, valueText } from "./cell-text";
 import { type WrittenCell, walkSheet } from "./sheet-walk";
 import { type Splice, spliced } from "./splice";
 
@@ -84,12 +84,12 @@ export const patchSheet = (
       if (open.isSelfClosing) {
         const cells = add(row, rest, -1);
         const { spans: _, ...attributes } = open.attributes;
-        if (cells) splices.push({ from: open.from, to: end, put: `${tag("row", attributes)}${cells}</row>` });
+        if (cells) splices.push({ from: open.from, to: end, put: `${keptTag("row", attributes)}${cells}</row>` });
       } else {
         if (add(row, rest, closeFrom)) added = true;
         const { spans, ...attributes } = open.attributes;
         // `spans` says which columns a row has; without it a reader looks for itself.
-        if (added && spans) splices.push({ from: open.from, to: open.to, put: tag("row", attributes) });
+        if (added && spans) splices.push({ from: open.from, to: open.to, put: keptTag("row", attributes) });
       }
       addRows(row, open.from);
       if (rows[next] === row) next += 1;

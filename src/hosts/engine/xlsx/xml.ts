@@ -85,6 +85,12 @@ const escapeCharacter = (character: string): string => {
 
 export const escapeAttribute = (text: string): string => escapeText(text).replaceAll('"', "&quot;");
 
+/** An attribute's value as it was read, with nothing done to it but what XML asks. */
+export const quoteAttribute = (value: string): string =>
+  value.replace(/[&<>"\t\n\r]/g, (character) => references[character] ?? `&#${character.charCodeAt(0)};`);
+
+const references: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
+
 /** The other way: _x0041_ as the character it stands for. */
 export const unescapeText = (text: string): string =>
   text.includes("_x")
