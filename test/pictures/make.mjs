@@ -27,7 +27,8 @@ const browser = await launch({
   args: ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-sync"],
 });
 const page = await browser.newPage();
-await page.setViewport({ width: 1440, height: 960 });
+const screen = { width: 1440, height: 900 };
+await page.setViewport(screen);
 
 const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 const shown = (id, words) =>
@@ -86,7 +87,19 @@ try {
     await shown("pane", "2.55");
     await take(`${pictures}first-formula.png`);
   });
-  await open("panel-estimate.xlsx", () => take(`${pictures}panel.png`));
+  await open("panel-estimate.xlsx", async () => {
+    await take(`${pictures}panel.png`);
+    // A sheet of A4 at 96 dots an inch, with the margins of its style sheet.
+    await page.setViewport({ width: 794, height: 1123 });
+    await page.emulateMediaType("print");
+    await page.evaluate(() => {
+      document.body.style.padding = "12mm 13mm";
+      document.body.style.background = "white";
+    });
+    await take(`${pictures}on-paper.png`);
+    await page.emulateMediaType("screen");
+    await page.setViewport(screen);
+  });
   await open("breaker-study.xlsx", () => take(`${pictures}breaker-study.png`));
 } finally {
   await browser.close();
