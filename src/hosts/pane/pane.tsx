@@ -35,7 +35,7 @@ export const Pane = ({ port, catalogue, view, onView }: Props) => {
             <CellHeading
               story={story}
               onPrint={() => attempt(printPage)}
-              onRecalculate={() => attempt(() => port.recalculate(), "Everything was calculated anew.")}
+              onRecalculate={() => attempt(() => port.recalculate(), "Everything is calculated anew.")}
             />
             <ExplainView key={told?.address} story={story} onGo={go} />
           </>

@@ -1,10 +1,13 @@
 import type { LogTable } from "./log-table";
 
 const widest = 34;
+/** What a person scrolls through; the command `recalculate` prints whole sheets. */
+const mostRows = 300;
+const mostRefusals = 60;
 
 /** A table in lines of plain text, its refusals below it. */
 export const printTable = ({ headings, rows, isNumeric, refusals }: LogTable): string => {
-  const all = [headings, ...rows].map((row) => row.map(shortened));
+  const all = [headings, ...rows.slice(0, mostRows)].map((row) => row.map(shortened));
   const widths = headings.map((_, column) =>
     all.reduce((widest, row) => Math.max(widest, lengthOf(row[column] ?? "")), 0),
   );
@@ -18,8 +21,14 @@ export const printTable = ({ headings, rows, isNumeric, refusals }: LogTable): s
       .trimEnd();
   const [head = [], ...body] = all;
   const rule = widths.map((width) => "─".repeat(width)).join("  ");
-  return [line(head), rule, ...body.map(line), ...(refusals.length > 0 ? ["", ...refusals] : [])].join("\n");
+  const lines = [line(head), rule, ...body.map(line), ...beyond(rows.length - mostRows, "rows")];
+  if (refusals.length === 0) return lines.join("\n");
+  return [...lines, "", ...refusals.slice(0, mostRefusals), ...beyond(refusals.length - mostRefusals, "refusals")].join(
+    "\n",
+  );
 };
+
+const beyond = (count: number, what: string): string[] => (count > 0 ? [`… and ${count} more ${what}`] : []);
 
 const shortened = (text: string): string => {
   const plain = text.replace(/\s+/g, " ");

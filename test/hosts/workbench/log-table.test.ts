@@ -77,3 +77,16 @@ test("in print numbers stand to the right, texts to the left, and long texts are
     "B2: no.",
   ]);
 });
+
+test("of a very long log the first rows and refusals are printed, and how many more there are", () => {
+  const printed = printTable({
+    sheet: "Log",
+    headings: ["trial"],
+    rows: Array.from({ length: 200_000 }, (_, i) => [String(i + 1)]),
+    isNumeric: [true],
+    refusals: Array.from({ length: 70 }, (_, i) => `A${i + 2}: current is blank.`),
+  }).split("\n");
+  expect(printed.slice(0, 3).map((line) => line.trim())).toEqual(["trial", "─────", "1"]);
+  expect(printed[302]).toBe("… and 199700 more rows");
+  expect(printed.at(-1)).toBe("… and 10 more refusals");
+});
