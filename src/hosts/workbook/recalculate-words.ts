@@ -8,6 +8,7 @@ export const usage = `Recalculates the formulas of an .xlsx or .xlsm workbook an
   npm run --silent recalculate -- log.xlsx --csv Log        prints the sheet Log as CSV; the summary goes to the standard error
   npm run --silent recalculate -- log.xlsx --minutes 60     gives up after an hour instead of 20 minutes
 
+A very large workbook may want more memory than Node.js takes by itself: NODE_OPTIONS=--max-old-space-size=8000 lets it have 8 GB.
 The workbook itself is never touched unless it is also named after --out.
 
 Exit code: 0 all calculated, 1 some cells refused or not calculated, 2 the command or the workbook not understood,

@@ -1,4 +1,5 @@
 import { type ChildProcess, spawn } from "node:child_process";
+import { getHeapStatistics } from "node:v8";
 import type { Progress } from "./listener";
 import { ProgressLine } from "./progress-line";
 
@@ -90,7 +91,8 @@ interface Death {
 
 const lastWords = ({ minutes, isLate, complaint, code, signal }: Death): string => {
   if (isLate) return `It did not end within ${minutes} ${minutes === 1 ? "minute" : "minutes"} and was given up.`;
-  if (ranOut(complaint, signal)) return "It needs more memory than this program may use, and was given up.";
+  if (ranOut(complaint, signal))
+    return `It needs more memory than this program may use (${Math.round(getHeapStatistics().heap_size_limit / 1e6)} MB), and was given up.`;
   return `This program has a defect, please report it: it ended with ${signal ?? code}. ${complaint.trim()}`;
 };
 
