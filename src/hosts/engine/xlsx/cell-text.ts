@@ -45,6 +45,8 @@ export interface FormulaChange {
   readonly ref?: string | undefined;
   /** Its whole spelling; and the `cm` of a formula that becomes a dynamic array. */
   readonly anew?: { readonly text: string; readonly mark?: number | undefined } | undefined;
+  /** Its value alone stays, and no mark of a dynamic array. */
+  readonly gone?: boolean;
 }
 
 /** A written cell with another value; whatever else stands in it (its style, its formula, what follows) stays as it is. */
@@ -54,9 +56,10 @@ export const cellWith = (xml: string, written: WrittenCell, value: Cell, change?
   // A value's own metadata (vm) belongs to the value that goes.
   const { t: _, vm: __, ...kept } = open.attributes;
   const mark = change?.anew?.mark;
-  const attributes = { ...kept, t: type, ...(mark !== undefined && { cm: String(mark) }) };
+  const isGone = change?.gone === true;
+  const attributes = { ...kept, t: type, ...(isGone ? { cm: undefined } : mark !== undefined && { cm: String(mark) }) };
   const rest = open.isSelfClosing ? "" : remainder(xml, written);
-  const inner = `${formula ? formulaElement(xml, formula, change) : ""}${element}${rest}`;
+  const inner = `${formula && !isGone ? formulaElement(xml, formula, change) : ""}${element}${rest}`;
   return inner === "" ? keptTag("c", attributes, "/>") : `${keptTag("c", attributes)}${inner}</c>`;
 };
 
@@ -72,6 +75,12 @@ const formulaElement = (
   if (anew) return `${keptTag("f", { ...attributes, ref })}${escapeText(anew.text)}</f>`;
   if (attributes.ref === ref) return xml.slice(from, to);
   return keptTag("f", { ...attributes, ref }, open.isSelfClosing ? "/>" : ">") + xml.slice(open.to, to);
+};
+
+/** A formula that was written out in another cell too, in words of its own. */
+export const unsharedFormula = ({ attributes }: NonNullable<WrittenCell["formula"]>, text: string): string => {
+  const { t: _, si: __, ref: ___, ...kept } = attributes;
+  return `${keptTag("f", kept)}${escapeText(text)}</f>`;
 };
 
 /** What stands in a cell beside its formula and value: extensions of later versions. */

@@ -19,14 +19,22 @@ export interface Patched {
 /**
  * The workbook with the values that a calculation gave, and nothing else changed: parts without a changed cell keep their bytes, and in
  * a changed sheet only the values of cells differ. Formulas that were kept, and those that met a defect, keep their values. A formula of
- * ours that stood there as plain text, which a spreadsheet never binds, is written anew as one that it does.
+ * ours that stood there as plain text, which a spreadsheet never binds, is written anew as one that it does. Formulas at the places in
+ * `gone` are left out: their values alone stand there.
  */
-export const patchWorkbook = (opened: OpenedWorkbook, calculated: Calculated, spelling: Spelling): Patched => {
+export const patchWorkbook = (
+  opened: OpenedWorkbook,
+  calculated: Calculated,
+  spelling: Spelling,
+  gone: ReadonlySet<string> = new Set(),
+): Patched => {
   const { book, pack, sheetParts } = opened;
-  const left = new Set([...calculated.kept, ...calculated.defects].map(({ place }) => sayPlace(place)));
-  const needsMark = book.sheets.some(({ cells }) =>
-    cells.some(({ formula, stored }) => stored === "single" && formula !== undefined && spelling.isOurs(formula)),
-  );
+  const left = leftFormulas(calculated);
+  const needsMark =
+    gone.size === 0 &&
+    book.sheets.some(({ cells }) =>
+      cells.some(({ formula, stored }) => stored === "single" && formula !== undefined && spelling.isOurs(formula)),
+    );
   const dynamic = needsMark ? dynamicMark(opened) : undefined;
   const changes = new Map<string, string>();
   let [changed, marked] = [0, 0];
@@ -42,16 +50,22 @@ export const patchWorkbook = (opened: OpenedWorkbook, calculated: Calculated, sp
     for (const cell of sheet.cells) {
       if (cell.formula === undefined || isLeft(cell)) continue;
       const { row, column, formula, stored, shared } = cell;
+      const isGone = gone.has(sayPlace({ sheet: sheet.name, row, column }));
       const canMark = stored !== "single" || (dynamic !== undefined && !(shared !== undefined && together.has(shared)));
       const isOurs = canMark && spelling.isOurs(formula);
       const one = { row, column, rows: 1, columns: 1 };
-      const block = stored === "single" && !isOurs ? one : (spills.get(`${row} ${column}`) ?? one);
+      const block = stored === "single" && !isOurs && !isGone ? one : (spills.get(`${row} ${column}`) ?? one);
       wantBlock(wanted, sheet, cell, block, calculated);
       const ref = stored === "fixed" ? undefined : sayBlock(block);
       const ours = isOurs ? { text: storedFormula(formula, spelling), mark: dynamic?.mark } : undefined;
       const value = calculated.valueAt({ sheet: sheet.name, row, column });
-      put(wanted, row, column, { value, ...((ours || stored === undefined) && { formula: { ref, ours } }) });
+      const wish = isGone ? { gone: true } : (ours || stored === undefined) && { ref, ours };
+      put(wanted, row, column, { value, ...(wish && { formula: wish }) });
     }
+    if (gone.size > 0)
+      for (const cell of sheet.cells)
+        if (cell.formula !== undefined && cell.shared !== undefined && isLeft(cell))
+          put(wanted, cell.row, cell.column, { value: cell.value, kept: storedFormula(cell.formula, spelling) });
     if (wanted.size === 0) return;
     const before = pack.text(part);
     const patched = patchSheet(before, part, wanted, valuesOf(sheet), (text) => isBound(text, spelling));
@@ -60,9 +74,14 @@ export const patchWorkbook = (opened: OpenedWorkbook, calculated: Calculated, sp
     if (patched.xml !== before) changes.set(part, patched.xml);
   });
   if (marked > 0 && dynamic) for (const [part, text] of dynamic.changes) changes.set(part, text);
-  const edited = marked > 0 ? dropCalculationOrder(opened, changes) : changes;
+  // Nor may the list of the order of calculation name a cell that has no formula any more.
+  const edited = marked + gone.size > 0 ? dropCalculationOrder(opened, changes) : changes;
   return { bytes: edited.size === 0 ? writeEntries(pack.entries) : withChanges(pack.entries, edited), changed };
 };
+
+/** The places of formulas that keep their values, because they were not calculated or met a defect. */
+export const leftFormulas = ({ kept, defects }: Pick<Calculated, "kept" | "defects">): ReadonlySet<string> =>
+  new Set([...kept, ...defects].map(({ place }) => sayPlace(place)));
 
 const put = (wanted: Map<number, Map<number, Wanted>>, row: number, column: number, want: Wanted): void => {
   const cells = wanted.get(row);

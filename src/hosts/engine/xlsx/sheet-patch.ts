@@ -1,5 +1,14 @@
 import { type Cell, CellError } from "../../../definition/cells";
-import { cellWith, type FormulaChange, fileErrors, keptTag, newCell, tag, valueText } from "./cell-text";
+import {
+  cellWith,
+  type FormulaChange,
+  fileErrors,
+  keptTag,
+  newCell,
+  tag,
+  unsharedFormula,
+  valueText,
+} from "./cell-text";
 import { type WrittenCell, walkSheet } from "./sheet-walk";
 import { type Splice, spliced } from "./splice";
 
@@ -10,7 +19,11 @@ export interface Wanted {
     readonly ref?: string | undefined;
     /** A formula with functions of ours: how it is to be written where the file spells it so that no spreadsheet finds them. */
     readonly ours?: { readonly text: string; readonly mark: number | undefined } | undefined;
+    /** The value is to stand there without its formula. */
+    readonly gone?: boolean;
   };
+  /** A formula to be kept as the cell has it, value and all, written out here when the file only points to another cell for its words. */
+  readonly kept?: string;
 }
 
 /** Cells by row and column. */
@@ -72,6 +85,11 @@ export const patchSheet = (
       seen.add(column);
       const want = wanted.get(row)?.get(column);
       if (!want) return;
+      if (want.kept !== undefined) {
+        const put = written.formula?.text === "" ? unsharedFormula(written.formula, want.kept) : undefined;
+        if (put !== undefined && written.formula) splices.push({ ...written.formula, put });
+        return;
+      }
       const change = changeOf(written, want.formula, isBound);
       const sameValue = isSame(want.value, has.get(row)?.get(column) ?? null) && !saysAnotherError(written, want.value);
       if (sameValue && !change) return;
@@ -105,6 +123,7 @@ type Change = FormulaChange | undefined;
 
 const changeOf = ({ formula }: WrittenCell, want: Wanted["formula"], isBound: (formula: string) => boolean): Change => {
   if (!formula || !want) return undefined;
+  if (want.gone) return { gone: true };
   const { attributes, text } = formula;
   const ref = want.ref ?? attributes.ref;
   const isArray = attributes.t === "array";

@@ -1,0 +1,20 @@
+import type { Calculated } from "../calculate";
+import { formulasOfOurs } from "../formulas-of-ours";
+import type { Spelling } from "../spelling";
+import type { OpenedWorkbook } from "./open-workbook";
+import { leftFormulas, type Patched, patchWorkbook } from "./patch-workbook";
+
+/** A workbook for people without our functions. */
+export interface ValuesCopy extends Patched {
+  /** How many formulas their values stand for. */
+  readonly shown: number;
+}
+
+/**
+ * The workbook as `patchWorkbook` makes it, but where a formula needs functions of ours its value stands without it, in every cell that
+ * its answer fills. All other formulas stay. One of ours that could not be calculated stays too, with the value it had.
+ */
+export const valuesCopy = (opened: OpenedWorkbook, calculated: Calculated, spelling: Spelling): ValuesCopy => {
+  const gone = formulasOfOurs(opened.book, spelling, leftFormulas(calculated));
+  return { ...patchWorkbook(opened, calculated, spelling, gone), shown: gone.size };
+};
