@@ -5,6 +5,9 @@ export const usage = `Recalculates the formulas of an .xlsx or .xlsm workbook an
 
   npm run --silent recalculate -- log.xlsx                  the summary: formulas, refusals, what was not calculated
   npm run --silent recalculate -- log.xlsx --out new.xlsx   also writes a copy with the new values, all else unchanged
+  npm run --silent recalculate -- log.xlsx --values shown.xlsx
+                                                            writes a copy for people without the add-in: where a formula has functions
+                                                            of BIMETAL its value stands alone; other formulas stay
   npm run --silent recalculate -- log.xlsx --csv Log        prints the sheet Log as CSV; the summary goes to the standard error
   npm run --silent recalculate -- log.xlsx --minutes 60     gives up after an hour instead of 20 minutes
 
@@ -22,6 +25,7 @@ const MOST_MINUTES = 10_080;
 export interface Asked {
   readonly file: string;
   readonly out?: string;
+  readonly values?: string;
   readonly csv?: string;
   readonly minutes?: number;
 }
@@ -34,6 +38,7 @@ export const readWords = (words: readonly string[]): Asked | "help" | { readonly
       allowPositionals: true,
       options: {
         out: { type: "string" },
+        values: { type: "string" },
         csv: { type: "string" },
         minutes: { type: "string" },
         help: { type: "boolean", short: "h" },
@@ -43,10 +48,11 @@ export const readWords = (words: readonly string[]): Asked | "help" | { readonly
     const [file, ...more] = positionals;
     if (!file) return { sentence: "Name a workbook: npm run --silent recalculate -- log.xlsx (--help says more)." };
     if (more.length > 0) return { sentence: `One workbook at a time, please: what is "${more[0]}"?` };
-    if (values.out !== undefined && extname(values.out).toLowerCase() !== extname(file).toLowerCase())
-      return {
-        sentence: `The copy must end in ${extname(file) || "nothing"} as the workbook does, not ${values.out}.`,
-      };
+    const misnamed = [values.out, values.values].find(
+      (copy) => copy !== undefined && extname(copy).toLowerCase() !== extname(file).toLowerCase(),
+    );
+    if (misnamed !== undefined)
+      return { sentence: `The copy must end in ${extname(file) || "nothing"} as the workbook does, not ${misnamed}.` };
     const minutes = values.minutes === undefined ? undefined : Number(values.minutes);
     if (minutes !== undefined && !(minutes > 0 && minutes <= MOST_MINUTES))
       return {
@@ -55,6 +61,7 @@ export const readWords = (words: readonly string[]): Asked | "help" | { readonly
     return {
       file,
       ...(values.out !== undefined && { out: values.out }),
+      ...(values.values !== undefined && { values: values.values }),
       ...(values.csv !== undefined && { csv: values.csv }),
       ...(minutes !== undefined && { minutes }),
     };

@@ -4,7 +4,6 @@ import type { AnyDefinition } from "../../definition/define";
 import { calculate } from "../engine/calculate";
 import { Spelling } from "../engine/spelling";
 import { type OpenedWorkbook, openWorkbook } from "../engine/xlsx/open-workbook";
-import { patchWorkbook } from "../engine/xlsx/patch-workbook";
 import { UnreadableWorkbook } from "../engine/xlsx/unreadable";
 import { csv } from "./csv";
 import { type Listener, noListener } from "./listener";
@@ -13,7 +12,7 @@ import { readWords, usage } from "./recalculate-words";
 import { filledExtent, sheetRows, tooLargeToPrint } from "./sheet-rows";
 import { summaryOf } from "./summary";
 import type { Outcome } from "./watch";
-import { writeSafely } from "./write-safely";
+import { clashOf, copiesOf, writeCopies } from "./write-copies";
 
 const notUnderstood = (sentence: string): Outcome => ({ out: "", err: [plainLine(sentence)], code: 2 });
 
@@ -26,6 +25,8 @@ export const recalculateWorkbook = async (
   const asked = readWords(words);
   if (asked === "help") return { out: usage, err: [], code: 0 };
   if ("sentence" in asked) return notUnderstood(asked.sentence);
+  const clash = await clashOf(asked);
+  if (clash !== undefined) return notUnderstood(clash);
   if (asked.minutes !== undefined) listener.patience(asked.minutes);
   listener.progress({ doing: `Reading ${asked.file}` });
   const opened = await openFile(asked.file, catalogue);
@@ -49,20 +50,13 @@ export const recalculateWorkbook = async (
   const extent = printed && filledExtent(printed, grid);
   const grown = printed && extent && tooLargeToPrint(printed, extent);
   if (grown) return notUnderstood(grown);
-  const written: string[] = [];
-  if (asked.out !== undefined) {
-    listener.progress({ doing: `Writing ${asked.out}` });
-    const patched = readable(asked.file, () => patchWorkbook(opened, grid, spelling));
-    if ("code" in patched) return patched;
-    const { bytes, changed } = patched;
-    const failed = await writeSafely(asked.out, bytes).then(
-      () => undefined,
-      (thrown: NodeJS.ErrnoException) => thrown,
-    );
-    if (failed) return notUnderstood(`${asked.out} could not be written (${failed.code ?? failed.message}).`);
-    written.push(`Wrote ${asked.out}: ${changed} ${changed === 1 ? "cell has" : "cells have"} a new value.`);
-  }
-  const summary = [...lines, ...written].map(plainLine);
+  const paths = [asked.values, asked.out].filter((path) => path !== undefined);
+  if (paths.length > 0) listener.progress({ doing: `Writing ${paths.join(" and ")}` });
+  const copies = readable(asked.file, () => copiesOf(asked, opened, grid, spelling));
+  if ("code" in copies) return copies;
+  const unwritten = await writeCopies(copies);
+  if (unwritten !== undefined) return notUnderstood(unwritten);
+  const summary = [...lines, ...copies.flatMap((copy) => copy.lines)].map(plainLine);
   const code = grid.defects.length > 0 ? 3 : refusals + grid.kept.length > 0 ? 1 : 0;
   const rows = printed && extent ? csv(sheetRows(printed, extent, grid)) : undefined;
   grid.close();

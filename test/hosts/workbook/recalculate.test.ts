@@ -1,15 +1,20 @@
 import {
   copyFileSync,
   existsSync,
+  linkSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
   rmSync,
   statSync,
+  symlinkSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, join } from "node:path";
+import { Workbook } from "exceljs";
+import { unzipSync, zipSync } from "fflate";
+import { CellError } from "../../../src/definition/cells";
 import { catalogue } from "../../../src/functions";
 import { cellsFrom } from "../../../src/hosts/engine/book";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
@@ -68,6 +73,83 @@ describe("the command recalculate", () => {
     expect((await recalculate(at("own.xlsx"), "--out", at("own.xlsx"))).out).toContain("0 cells have a new value");
   });
 
+  test("--values writes a copy in which the values of our formulas stand alone, beside --out or without it", async () => {
+    const before = readFileSync(at("log.xlsx"));
+    const alone = await recalculate(at("log.xlsx"), "--values", at("alone.xlsx"));
+    expect(alone.code).toBe(1);
+    expect(alone.out.trimEnd().split("\n").at(-1)).toBe(
+      `Wrote ${at("alone.xlsx")}: in place of 1 formula that needs functions of BIMETAL its value stands there.`,
+    );
+    const both = await recalculate(at("log.xlsx"), "--values", at("shown.xlsx"), "--out", at("new.xlsx"));
+    expect(both.out.trimEnd().split("\n").slice(-2)).toEqual([
+      `Wrote ${at("shown.xlsx")}: in place of 1 formula that needs functions of BIMETAL its value stands there.`,
+      `Wrote ${at("new.xlsx")}: 5 cells have a new value.`,
+    ]);
+    expect(readFileSync(at("log.xlsx")).equals(before)).toBe(true);
+    expect(readdirSync(folder).sort()).toEqual(["alone.xlsx", "log.xlsx", "new.xlsx", "shown.xlsx"]);
+    expect(readFileSync(at("alone.xlsx")).equals(readFileSync(at("shown.xlsx")))).toBe(true);
+    const cells = readWorkbook(readFileSync(at("shown.xlsx")), catalogue).sheets[0]?.cells ?? [];
+    expect(cells.flatMap(({ formula }) => formula ?? [])).toEqual(["=C2*2", "=[1]Other!A1", '="=1+1"']);
+    const heat = cells.filter(({ row, column }) => column === 2 && row > 0).map(({ value }) => value);
+    expect(heat).toEqual([3.2, new CellError("#VALUE!"), 3]);
+  });
+
+  test("--values tells of a table that would bring a formula of ours back", async () => {
+    const workbook = new Workbook();
+    const sheet = workbook.addWorksheet("Log");
+    sheet.addTable({
+      ...{ name: "Trials", ref: "A1", headerRow: true, totalsRow: true },
+      columns: [{ name: "current" }, { name: "drop", totalsRowFunction: "sum" }, { name: "heat & more" }],
+      rows: [[20, 0.16, { formula: "_xldudf_BIMETAL_CONTACT_WATTS(A2,B2)", result: 0 }]],
+    });
+    const parts = unzipSync(new Uint8Array(await workbook.xlsx.writeBuffer()));
+    const table = Buffer.from(parts["xl/tables/table1.xml"] ?? []).toString();
+    const filled = table.replace(
+      /(name="heat &amp; more"[^>]*?)\/>/,
+      "$1><calculatedColumnFormula>_xldudf_BIMETAL_CONTACT_WATTS(Trials[[#This Row],[current]],Trials[[#This Row],[drop]])</calculatedColumnFormula></tableColumn>",
+    );
+    expect(filled).not.toBe(table);
+    writeFileSync(at("table.xlsx"), zipSync({ ...parts, "xl/tables/table1.xml": new TextEncoder().encode(filled) }));
+    const { out } = await recalculate(at("table.xlsx"), "--values", at("shown.xlsx"));
+    expect(out.trimEnd().split("\n").slice(-2)).toEqual([
+      `Wrote ${at("shown.xlsx")}: in place of 1 formula that needs functions of BIMETAL its value stands there.`,
+      '  Its table "Trials" still fills the column "heat & more" by a formula of BIMETAL when a row or a total is added.',
+    ]);
+    const after = unzipSync(new Uint8Array(readFileSync(at("shown.xlsx"))));
+    expect(Buffer.from(after["xl/tables/table1.xml"] ?? []).toString()).toBe(filled);
+  });
+
+  test("--values never takes the formulas out of the workbook itself, whatever it is called there, nor out of the other copy", async () => {
+    const before = readFileSync(at("log.xlsx"));
+    symlinkSync(at("log.xlsx"), at("link.xlsx"));
+    linkSync(at("log.xlsx"), at("same.xlsx"));
+    const own = /would take the formulas out of the workbook itself; name another file\.$/;
+    const clashes: [string[], RegExp][] = [
+      [["--values", at("log.xlsx")], own],
+      [["--values", join(folder, "..", basename(folder), "log.xlsx")], own],
+      [["--values", at("link.xlsx")], own],
+      [["--values", at("same.xlsx")], own],
+      [["--values", at("log.xlsx"), "--out", at("log.xlsx")], own],
+      [["--values", at("x.xlsx"), "--out", join(folder, ".", "x.xlsx")], /^--out and --values name the same file/],
+    ];
+    for (const [words, sentence] of clashes) {
+      const { err, code } = await recalculate(at("log.xlsx"), ...words);
+      expect([words, code, err]).toEqual([words, 2, [expect.stringMatching(sentence)]]);
+    }
+    expect(readFileSync(at("log.xlsx")).equals(before)).toBe(true);
+    expect(existsSync(at("x.xlsx"))).toBe(false);
+  });
+
+  test("a copy that cannot be written leaves nothing half done, and says what was written before it", async () => {
+    const place = join(folder, "no", "log.xlsx");
+    const first = await recalculate(at("log.xlsx"), "--values", place, "--out", at("new.xlsx"));
+    expect(first).toEqual({ out: "", err: [`${place} could not be written (ENOENT).`], code: 2 });
+    expect(readdirSync(folder)).toEqual(["log.xlsx"]);
+    const second = await recalculate(at("log.xlsx"), "--values", at("shown.xlsx"), "--out", place);
+    expect(second.err).toEqual([`${place} could not be written (ENOENT); ${at("shown.xlsx")} was.`]);
+    expect(readdirSync(folder).sort()).toEqual(["log.xlsx", "shown.xlsx"]);
+  });
+
   test("--csv prints a sheet, harmless for a spreadsheet, and the summary elsewhere", async () => {
     const { out, err } = await recalculate(at("log.xlsx"), "--csv", "log");
     expect(out).toBe("current,drop,heat,,\n20,0.16,3.2,,6.4\nx,0.2,#VALUE!,,#NAME?\n30,0.1,3,,'=1+1\n");
@@ -87,6 +169,7 @@ describe("the command recalculate", () => {
       /^There is no sheet "Logg"; there are "Log"\.$/,
     ],
     ["another ending", ["FOLDER/log.xlsx", "--out", "FOLDER/log.csv"], /must end in \.xlsx/],
+    ["another ending of the other copy", ["FOLDER/log.xlsx", "--values", "FOLDER/log.csv"], /must end in \.xlsx/],
     ["a place that is not there", ["FOLDER/log.xlsx", "--out", "FOLDER/no/log.xlsx"], /could not be written/],
   ])("%s: one sentence and 2", async (_, words, sentence) => {
     writeFileSync(at("note.txt"), "a note");

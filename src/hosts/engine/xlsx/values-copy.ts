@@ -3,11 +3,14 @@ import { formulasOfOurs } from "../formulas-of-ours";
 import type { Spelling } from "../spelling";
 import type { OpenedWorkbook } from "./open-workbook";
 import { leftFormulas, type Patched, patchWorkbook } from "./patch-workbook";
+import { columnsFilledByOurs, type FilledColumn } from "./table-formulas";
 
 /** A workbook for people without our functions. */
 export interface ValuesCopy extends Patched {
   /** How many formulas their values stand for. */
   readonly shown: number;
+  /** Columns of tables whose formulas of ours stay in the tables themselves, for new rows. */
+  readonly filled: readonly FilledColumn[];
 }
 
 /**
@@ -16,5 +19,6 @@ export interface ValuesCopy extends Patched {
  */
 export const valuesCopy = (opened: OpenedWorkbook, calculated: Calculated, spelling: Spelling): ValuesCopy => {
   const gone = formulasOfOurs(opened.book, spelling, leftFormulas(calculated));
-  return { ...patchWorkbook(opened, calculated, spelling, gone), shown: gone.size };
+  const filled = columnsFilledByOurs(opened, spelling);
+  return { ...patchWorkbook(opened, calculated, spelling, gone), shown: gone.size, filled };
 };
