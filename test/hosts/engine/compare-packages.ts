@@ -2,10 +2,10 @@ import { unzipSync } from "fflate";
 import { compareSheets } from "./compare-sheets";
 import { attribute, attributesOf, isOpening, tagName, tokensOf } from "./xml-tokens";
 
-const textOf = (bytes: Uint8Array | undefined): string => Buffer.from(bytes ?? []).toString("utf8");
+export const textOf = (bytes: Uint8Array | undefined): string => Buffer.from(bytes ?? []).toString("utf8");
 
 /** The sheets' parts by the names of the sheets. */
-const sheetParts = (parts: Readonly<Record<string, Uint8Array>>): Map<string, string> => {
+export const sheetParts = (parts: Readonly<Record<string, Uint8Array>>): Map<string, string> => {
   const find = (path: string) => Object.keys(parts).find((name) => name.toLowerCase() === path.toLowerCase());
   const relations = (path: string) =>
     tokensOf(textOf(parts[find(path) ?? ""])).filter((token) => tagName(token) === "Relationship");

@@ -1,7 +1,7 @@
 import { readBlock } from "../../../src/hosts/engine/place";
 import { attribute, attributesOf, isClosing, isEmptyTag, isOpening, piecesOf, tagName, tokensOf } from "./xml-tokens";
 
-interface WrittenCell {
+export interface WrittenCell {
   readonly raw: string;
   readonly open: string;
   readonly children: readonly string[][];
@@ -29,7 +29,7 @@ const columnNumber = (name: string): number =>
   [...name].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
 /** A sheet's part as rows and cells; where a row or cell does not say where it is, it follows the one before. */
-const readSheet = (xml: string): WrittenSheet => {
+export const readSheet = (xml: string): WrittenSheet => {
   const tokens = tokensOf(xml);
   const start = tokens.findIndex((token) => isOpening(token) && tagName(token) === "sheetData");
   const end = tokens.findIndex((token) => isClosing(token) && tagName(token) === "sheetData");
@@ -85,7 +85,7 @@ const isWithin = (blocks: ReturnType<typeof blocksOf>, address: string): boolean
   );
 };
 
-const without = (tag: string, ...names: string[]): string =>
+export const without = (tag: string, ...names: string[]): string =>
   attributesOf(tag)
     .filter(([name]) => !names.includes(name))
     .map(([name, value]) => `${name}=${value}`)

@@ -9,6 +9,7 @@ import { readPlace, sayPlace } from "../../../src/hosts/engine/place";
 import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { recalculateWorkbook } from "../../../src/hosts/workbook/recalculate-workbook";
 import { surprises } from "./compare-packages";
+import { callsOfOurs, compareValues } from "./compare-values";
 
 // corpus/README.md says who wrote each workbook and what it holds.
 const corpus = join(__dirname, "corpus");
@@ -176,6 +177,27 @@ describe.each(files)("%s", (name) => {
     expect(compared).toBeGreaterThanOrEqual(Object.keys(values).length - 1);
     grid.close();
   });
+
+  test("its copy of values lacks the formulas of ours and their marks, and differs from the other copy in nothing else", async () => {
+    const [formulas, shownValues] = ["out", "shown"].map((word) => join(folder, word + extname(name)));
+    if (!formulas || !shownValues) throw new Error("No paths.");
+    await recalculateWorkbook([join(corpus, name), "--out", formulas, "--values", shownValues], catalogue);
+    const [first, second] = [formulas, shownValues].map((path) => new Uint8Array(readFileSync(path)));
+    if (!first || !second) throw new Error("No copies.");
+    const calls = callsOfOurs(bytes);
+    expect(calls.length).toBeGreaterThan(0);
+    const compared = compareValues(bytes, first, second);
+    expect(compared.surprises).toEqual([]);
+    // H3 reads the whole answer of one of ours.
+    const readers = name.startsWith("by-xlsxwriter") ? ["Log!H3"] : [];
+    expect([...compared.gone].sort()).toEqual([...calls, ...readers].sort());
+    expect(callsOfOurs(second)).toEqual([]);
+
+    // The second time there is nothing of ours left to take.
+    const again = await recalculateWorkbook([shownValues, "--values", join(folder, `last${extname(name)}`)], catalogue);
+    expect(again.out).toContain(" 0 with functions of BIMETAL.");
+    expect(readFileSync(join(folder, `last${extname(name)}`)).equals(second)).toBe(true);
+  });
 });
 
 describe("the comparison itself finds what it looks for", () => {
@@ -203,6 +225,33 @@ describe("the comparison itself finds what it looks for", () => {
     ["the metadata", "xl/metadata.xml", 'fCollapsed="0"', 'fCollapsed="1"', /metadata\.xml differs/],
   ])("%s", (_, part, from, to, sentence) => {
     expect(surprises(before, changed(part, from, to), [])).toEqual([expect.stringMatching(sentence)]);
+  });
+
+  test.each<[string, string | RegExp, string, RegExp]>([
+    ["a value", /<c r="F4"><v>3<\/v>/, '<c r="F4"><v>4</v>', /F4: /],
+    ["a typed value", "<v>0.16</v>", "<v>0.17</v>", /B2: /],
+    ["looks", '<c r="F2"', '<c r="F2" s="1"', /F2: /],
+    ["a mark that stays", '<c r="F2"', '<c r="F2" cm="1"', /F2: /],
+    ["another value in a formula's place", /<f>SUM\(Trials\[drop\]\)<\/f><v>[^<]*/, "<v>0.8", /K7: /],
+    ["a cell that goes", '<c r="B2"><v>0.16</v></c>', "", /row 2 has other cells/],
+    ["a row that goes", /<row r="9".*?<\/row>/, "", /other rows/],
+    ["what stands after the rows", 'type="colorScale"', 'type="dataBar"', /outside the rows/],
+  ])("in a copy of values: %s", async (_, from, to, sentence) => {
+    const paths = ["out.xlsx", "shown.xlsx"].map((file) => join(folder, file)) as [string, string];
+    const words = [join(corpus, "by-xlsxwriter.xlsx"), "--out", paths[0], "--values", paths[1]];
+    await recalculateWorkbook(words, catalogue);
+    const [formulas, shownValues] = paths.map((path) => new Uint8Array(readFileSync(path))) as [Uint8Array, Uint8Array];
+    const parts = unzipSync(shownValues);
+    const text = Buffer.from(parts[sheet] ?? []).toString("utf8");
+    expect(text.replace(from, to)).not.toBe(text);
+    const planted = zipSync({ ...parts, [sheet]: new TextEncoder().encode(text.replace(from, to)) });
+    const found = compareValues(before, formulas, planted).surprises;
+    expect(found).toEqual([expect.stringMatching(sentence)]);
+    const other = zipSync({ ...parts, "xl/styles.xml": new Uint8Array(), "docProps/new.xml": new Uint8Array([60]) });
+    expect(compareValues(before, formulas, other).surprises).toEqual([
+      "xl/styles.xml differs",
+      "docProps/new.xml differs",
+    ]);
   });
 
   test("a part that goes, and one that comes", () => {
