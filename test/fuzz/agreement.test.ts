@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { type Argument, isRange, type Range } from "../../src/definition/cells";
 import { catalogued } from "./catalogued";
 import { die, logarithmic } from "./dice";
-import { withMore } from "./laws";
+import { withMore } from "./more";
 import { parametersOf, Question } from "./question";
 import { anyQuestion, plainQuestions } from "./questions";
 import { ask, isAnswered, plain } from "./road";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { die } from "./dice";
-import { comparable, laws, withMore } from "./laws";
+import { laws } from "./laws";
+import { comparable, withMore } from "./more";
 import { parametersOf } from "./question";
 import { plainQuestions } from "./questions";
 import { ask, demand, isAnswered } from "./road";
