@@ -44,9 +44,7 @@ export const surprises = (before: Uint8Array, after: Uint8Array, kept: readonly 
       changed.add(part);
       continue;
     }
-    const cells = kept
-      .filter((place) => sheetOf(place) === sheet)
-      .map((place) => place.slice(place.lastIndexOf("!") + 1));
+    const cells = kept.filter((place) => sheetOf(place) === sheet).map(cellOf);
     const compared = compareSheets(textOf(old[part]), textOf(now[part]), new Set(cells));
     marked += compared.marked;
     found.push(...compared.surprises.map((what) => `${part}: ${what}`));
@@ -58,8 +56,10 @@ export const surprises = (before: Uint8Array, after: Uint8Array, kept: readonly 
   return found;
 };
 
-const sheetOf = (place: string): string =>
+export const sheetOf = (place: string): string =>
   place.slice(0, place.lastIndexOf("!")).replace(/^'|'$/g, "").replaceAll("''", "'");
+
+export const cellOf = (place: string): string => place.slice(place.lastIndexOf("!") + 1);
 
 /** What formulas that are newly marked as dynamic arrays ask of the package: the part that knows marks, and none that lists formulas. */
 const forMarks = (before: string, after: string, part: string): "known" | undefined => {

@@ -1,5 +1,5 @@
 import { unzipSync } from "fflate";
-import { sheetParts, textOf } from "./compare-packages";
+import { cellOf, sheetOf, sheetParts, textOf } from "./compare-packages";
 import { readSheet, type WrittenCell, without } from "./compare-sheets";
 import { attribute, tagName, tokensOf } from "./xml-tokens";
 
@@ -13,9 +13,15 @@ export interface ValuesComparison {
 
 /**
  * Compares a copy of values with the workbook that it was made of, part by part, and its sheets with those of the copy with formulas,
- * cell by cell: they may differ in formulas that are gone, with their marks, and in nothing else.
+ * cell by cell: they may differ in formulas that are gone, with their marks, and in nothing else. A formula of a cell in `kept`, which was
+ * not calculated, may be written out where it was written in another cell before.
  */
-export const compareValues = (before: Uint8Array, withFormulas: Uint8Array, values: Uint8Array): ValuesComparison => {
+export const compareValues = (
+  before: Uint8Array,
+  withFormulas: Uint8Array,
+  values: Uint8Array,
+  kept: readonly string[] = [],
+): ValuesComparison => {
   const [old, formulas, now] = [unzipSync(before), unzipSync(withFormulas), unzipSync(values)];
   const sheets = sheetParts(old);
   const surprises: string[] = [];
@@ -23,7 +29,8 @@ export const compareValues = (before: Uint8Array, withFormulas: Uint8Array, valu
   for (const part of new Set([...Object.keys(old), ...Object.keys(now)])) {
     const sheet = [...sheets].find(([, path]) => path === part)?.[0];
     if (sheet !== undefined && part in now) {
-      const compared = compareSheet(textOf(formulas[part]), textOf(now[part]));
+      const isKept = (address: string) => kept.some((place) => cellOf(place) === address && sheetOf(place) === sheet);
+      const compared = compareSheet(textOf(formulas[part]), textOf(now[part]), isKept);
       surprises.push(...compared.surprises.map((what) => `${part}: ${what}`));
       gone.push(...compared.gone.map((address) => `${sheet}!${address}`));
     } else if (textOf(old[part]) !== textOf(now[part]) && !isWithoutOrder(textOf(old[part]), textOf(now[part]), part))
@@ -40,7 +47,11 @@ const isWithoutOrder = (before: string, after: string, part: string): boolean =>
   return rest.join("") === after;
 };
 
-const compareSheet = (formulasXml: string, valuesXml: string): { surprises: string[]; gone: string[] } => {
+const compareSheet = (
+  formulasXml: string,
+  valuesXml: string,
+  isKept: (address: string) => boolean,
+): { surprises: string[]; gone: string[] } => {
   const [formulas, values] = [readSheet(formulasXml), readSheet(valuesXml)];
   const surprises: string[] = [];
   const gone: string[] = [];
@@ -55,27 +66,43 @@ const compareSheet = (formulasXml: string, valuesXml: string): { surprises: stri
     for (const [address, cell] of row.cells) {
       const shown = other.cells.get(address);
       if (!shown || shown.raw === cell.raw) continue;
-      if (isWithoutFormula(cell, shown)) gone.push(address);
+      if (isKept(address) && isWrittenOut(cell, shown)) continue;
+      if (!isKept(address) && isWithoutFormula(cell, shown)) gone.push(address);
       else surprises.push(`${address}: ${cell.raw} → ${shown.raw}`);
     }
   }
   return { surprises, gone };
 };
 
-const isWithoutFormula = (cell: WrittenCell, shown: WrittenCell): boolean => {
-  const isFormula = ([tag]: readonly string[]) => tagName(tag ?? "") === "f";
-  const rest = ({ children }: WrittenCell) => children.filter((child) => !isFormula(child));
+const isFormula = ([tag]: readonly string[]): boolean => tagName(tag ?? "") === "f";
+const restOf = ({ children }: WrittenCell): string =>
+  children
+    .filter((child) => !isFormula(child))
+    .flat()
+    .join("");
+
+const isWithoutFormula = (cell: WrittenCell, shown: WrittenCell): boolean =>
+  cell.children.some(isFormula) &&
+  !shown.children.some(isFormula) &&
+  without(cell.open, "cm") === without(shown.open, "cm") &&
+  attribute(shown.open, "cm") === undefined &&
+  restOf(cell) === restOf(shown);
+
+const isWrittenOut = (cell: WrittenCell, shown: WrittenCell): boolean => {
+  const [old, now] = [cell, shown].map(({ children }) => children.find(isFormula) ?? []) as [string[], string[]];
   return (
-    cell.children.some(isFormula) &&
-    !shown.children.some(isFormula) &&
-    without(cell.open, "cm") === without(shown.open, "cm") &&
-    attribute(shown.open, "cm") === undefined &&
-    rest(cell).flat().join("") === shown.children.flat().join("")
+    cell.open === shown.open &&
+    restOf(cell) === restOf(shown) &&
+    attribute(old[0] ?? "", "t") === "shared" &&
+    old.slice(1, -1).join("") === "" &&
+    without(old[0] ?? "", "t", "si", "ref") === without(now[0] ?? "", "t", "si", "ref") &&
+    attribute(now[0] ?? "", "t") === undefined &&
+    now.slice(1, -1).join("") !== ""
   );
 };
 
-/** The cells whose formulas, as they are written in a workbook, call a function of ours. */
-export const callsOfOurs = (bytes: Uint8Array): string[] => {
+/** The cells whose formulas, as they are written in a workbook, call a function of ours; or those of them that are stored for one cell. */
+export const callsOfOurs = (bytes: Uint8Array, which: "all" | "single" = "all"): string[] => {
   const parts = unzipSync(bytes);
   return [...sheetParts(parts)].flatMap(([sheet, part]) => {
     const { formulas } = readSheet(textOf(parts[part]));
@@ -86,7 +113,8 @@ export const callsOfOurs = (bytes: Uint8Array): string[] => {
     );
     return [...formulas].flatMap(([address, tokens]) => {
       const text = tokens.slice(1, -1).join("") || shared.get(attribute(tokens[0] ?? "", "si")) || "";
-      return /BIMETAL[._][A-Z._]+\(/i.test(text) ? [`${sheet}!${address}`] : [];
+      const isMeant = which === "all" || attribute(tokens[0] ?? "", "t") !== "array";
+      return isMeant && /BIMETAL[._][A-Z._]+\(/i.test(text) ? [`${sheet}!${address}`] : [];
     });
   });
 };
