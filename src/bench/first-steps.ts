@@ -1,12 +1,11 @@
 import { powerLossLimit } from "../contact/iec60898";
 import { investigateAbove } from "../contact/neta";
 import { say } from "../metrology/say";
+import { insulationClasses } from "./insulation";
+import { dischargeTimes, insulationSeconds } from "./insulation-test";
 import { bandAt, type PlanStep, type Subject } from "./plan-step";
 import { allInSeries, handsOff, staysWithIt } from "./plan-words";
 import { type TestWireStandard, testWireRow, testWireTables } from "./test-wire";
-
-/** How long each insulation test lasts, s (ANSI/NETA table 100.1). */
-const insulationSeconds = 60;
 
 /** What comes before the first timed current: looking, insulation, and the drop, which warms the breaker. */
 export const firstSteps = (subject: Subject): readonly PlanStep[] => [
@@ -36,11 +35,13 @@ const leads = ({ ratedClass, rating }: Subject["bench"]): readonly string[] => {
     : [];
 };
 
+/** The lowest test voltage that any document asks. */
+const leastVolts = Math.min(...Object.values(insulationClasses).map(({ testVolts }) => testVolts));
+
 const insulation = ({ poles }: Subject): PlanStep => ({
   step: `insulation: line to load open; ${poles > 1 ? "pole to pole and all to frame" : "to frame"} closed`,
   stopAt: insulationSeconds,
-  caution:
-    "500 V d.c. or more, one minute each, no electronics connected; judge by BENCH.INSULATION. The voltage shocks and stays behind: hands off, then discharge for four times the test time before touching.",
+  caution: `${leastVolts} V d.c. or more, ${insulationSeconds} s each, no electronics connected; judge by BENCH.INSULATION. The voltage shocks and stays behind: hands off, then discharge for ${dischargeTimes} times the test time before touching.`,
 });
 
 const drop = ({ bench, poles, rest }: Subject): PlanStep => {

@@ -75,6 +75,23 @@ export const pvcSource: Source = {
 export const insulationLimit = ({ areaSquareMillimetres }: Conductor): number =>
   areaSquareMillimetres > pvcAtEnd.above ? pvcAtEnd.thick : pvcAtEnd.usual;
 
+/** °C of a lead before a shot where nothing is said: the air that tables of ampacity are for. */
+export const usualStart = 30;
+
+export const usualStartSource: Source = {
+  document: "IEC 60364-5-52",
+  place: "Annex B, current-carrying capacities in air (NFPA 70, Table 310.16 takes the same)",
+  standing: "from memory",
+  tables: [
+    {
+      title: "Air that a lead is taken to start from",
+      columns: loneValues,
+      rows: [["air of the tables of ampacity", usualStart, "°C"]],
+      guard,
+    },
+  ],
+};
+
 /** One shot through a lead: A for some s, from °C. */
 export interface Shot {
   readonly current: number;

@@ -2,6 +2,8 @@ import { investigateSource } from "../contact/neta";
 import type { Source } from "../metrology/source";
 import { table1007 } from "../trip/neta";
 import { nemaAb4, table1008 } from "./field-values";
+import { raisedSource } from "./iec60898";
+import { discharge, oneMinute } from "./insulation-test";
 
 /** What the order of a plan and its cautions rest on, beside the document of the characteristic. */
 export const planSources: readonly Source[] = [
@@ -20,5 +22,7 @@ export const planSources: readonly Source[] = [
     place: "low voltage that burns; no closing again and again",
     standing: "corroborated",
   },
-  { document: "NASA LLIS-0848", place: "discharge after an insulation test", standing: "corroborated" },
+  oneMinute,
+  discharge,
+  raisedSource,
 ];

@@ -1,4 +1,5 @@
 import { type Conductor, ohmsPerMetre } from "../contact/conductor";
+import { loneValues, type Source } from "../metrology/source";
 
 /** What a current has to be driven through: both leads, and the breaker with its joints, whose drop is in phase with the current. */
 export interface TestLoop {
@@ -12,6 +13,26 @@ export interface TestLoop {
   /** Ω of the whole loop at the source's frequency. */
   readonly reactance: number;
 }
+
+/** µH of a metre of lead spread out: what a rectangular loop of leads has, shared out over its length. */
+export const spreadInductance = 1;
+
+export const spreadInductanceSource: Source = {
+  document: "Rectangular loop of round wire (Grover, Inductance Calculations)",
+  place: "loops of 1 m × 1 m and 2 m × 0.3 m, rounded",
+  standing: "derived",
+  tables: [
+    {
+      title: "Inductance of test leads",
+      columns: loneValues,
+      rows: [["a metre of lead spread out, about", spreadInductance, "µH"]],
+      guard: "test/bench/source.test.ts",
+    },
+  ],
+};
+
+/** mΩ of a metre of lead spread out, at a frequency in Hz. */
+export const spreadMilliohms = (hertz: number): number => 2e-3 * Math.PI * hertz * spreadInductance;
 
 /** Leads in use are warm: their resistance is taken at this temperature, °C. */
 export const warmLead = 75;

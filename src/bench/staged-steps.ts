@@ -1,6 +1,7 @@
 import { say, sayNumber } from "../metrology/say";
 import type { TripPoint } from "../trip/characteristic";
 import { type Breaker, benchOf } from "../trip/conditions";
+import { raisedWithin } from "./iec60898";
 import { bandAt, eachPole, type PlanStep, type Subject } from "./plan-step";
 import { allInSeries, handsOff, lateThen, setOnLink, staysWithIt } from "./plan-words";
 import { fromCold, sayLong } from "./rest";
@@ -43,7 +44,7 @@ const straightAfter = (subject: Subject, breaker: Breaker, { multiple, seconds }
     stopAt: seconds,
     rest: 0,
     caution: [
-      "At once, no rest: raise the current evenly within 5 s.",
+      `At once, no rest: raise the current evenly within ${raisedWithin} s.`,
       ...allInSeries(poles),
       staysWithIt,
       handsOff,

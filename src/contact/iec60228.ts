@@ -1,6 +1,6 @@
 import type { Source } from "../metrology/source";
 
-/** Nominal size in mm² and the largest resistance, Ω/km at 20 °C. Fine-stranded leads (class 5) may have up to 10 % more. */
+/** Nominal size in mm² and the largest resistance, Ω/km at 20 °C. */
 export const squareMillimetreOhmsPerKilometre: readonly (readonly [size: string, ohms: number])[] = [
   ["0.5", 36.0],
   ["0.75", 24.5],
@@ -22,6 +22,9 @@ export const squareMillimetreOhmsPerKilometre: readonly (readonly [size: string,
   ["240", 0.0754],
 ];
 
+/** Other wires against the table's: fine-stranded copper (class 5) has at most so many times as much, aluminium about. */
+export const otherWires = { fineStranded: 1.1, aluminium: 1.66 } as const;
+
 export const iec60228: Source = {
   document: "IEC 60228",
   edition: "2004",
@@ -35,6 +38,16 @@ export const iec60228: Source = {
         ["resistance", "Ω/km"],
       ],
       rows: squareMillimetreOhmsPerKilometre,
+      guard: "test/contact/conductor.test.ts",
+    },
+    {
+      title: "Other wires against these",
+      columns: [["wire"], ["of that resistance", "×"]],
+      rows: [
+        ["fine-stranded copper (class 5), at most", otherWires.fineStranded],
+        ["aluminium (class 2), about", otherWires.aluminium],
+      ],
+      standings: ["from memory", "from memory"],
       guard: "test/contact/conductor.test.ts",
     },
   ],

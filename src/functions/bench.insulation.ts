@@ -1,4 +1,5 @@
 import { insulationClasses, insulationFinding } from "../bench/insulation";
+import { discharge, dischargeTimes, insulationSeconds, oneMinute } from "../bench/insulation-test";
 import { define } from "../definition/define";
 import { say } from "../metrology/say";
 import { insulationClass, megohms } from "./arguments/bench";
@@ -9,9 +10,9 @@ export default define({
   parameters: { megohms, class: insulationClass },
   results: [{ name: "finding", unit: "", meaning: "meets the least value; or below it: investigate, or reject" }],
   answers: "row",
-  sources: [...new Set(Object.values(insulationClasses).map(({ source }) => source))],
+  sources: [...new Set(Object.values(insulationClasses).map(({ source }) => source)), oneMinute, discharge],
   cautions: [
-    "The test voltage shocks, and the parts stay charged: hands off, then discharge them for four times the test time before touching.",
+    `The test voltage shocks, and the parts stay charged: hands off, then discharge them for ${dischargeTimes} times the test time before touching.`,
     "Never with electronic trip units or accessories connected: the test voltage kills them.",
     "Line to load with the breaker open; pole to pole and pole to frame with it closed. Each reading is judged by itself, the lowest decides.",
     "Insulation is judged at 20 °C and dry; damp and warmth lower it. A fall since the last test tells more than one value.",
@@ -46,12 +47,12 @@ export default define({
     return {
       steps: [
         {
-          sentence: `${name}: measured with ${testVolts} V d.c., for one minute, at least this is wanted`,
+          sentence: `${name}: measured with ${testVolts} V d.c., for ${insulationSeconds} s, at least this is wanted`,
           plain: `${say(least, "MΩ")}; a reading of ${say(megohms, "MΩ")}`,
         },
       ],
       answer: `${say(megohms, "MΩ")}: ${finding}.`,
-      sources: [source],
+      sources: [source, oneMinute, discharge],
       cautions:
         below === "investigate"
           ? [

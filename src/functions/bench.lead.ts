@@ -11,6 +11,8 @@ import {
   shortShot,
   shortShotSource,
   shotExponent,
+  usualStart,
+  usualStartSource,
 } from "../bench/lead";
 import { astmB258 } from "../contact/astm-b258";
 import { copperZero } from "../contact/copper";
@@ -20,7 +22,7 @@ import { tex } from "../definition/tex";
 import { exceeds } from "../metrology/exceeds";
 import { say, sayNumber } from "../metrology/say";
 import { injectionCaution } from "./accounts/cautions";
-import { startTemperature, testCurrent, usualStart } from "./arguments/bench";
+import { startTemperature, testCurrent } from "./arguments/bench";
 import { size } from "./arguments/size";
 import { leadPicture } from "./pictures/lead";
 
@@ -47,7 +49,7 @@ export default define({
     },
   ],
   answers: "row",
-  sources: [adiabaticSource, pvcSource, shortShotSource, meltingSource, astmB258],
+  sources: [adiabaticSource, pvcSource, shortShotSource, meltingSource, usualStartSource, astmB258],
   cautions: [
     "A hot lead burns the hand that moves it: above about 60 °C do not touch (common practice, no source). Let it cool before it is moved.",
     "For one shot: the next one starts where this one ended. Let the lead cool, or give the start temperature.",

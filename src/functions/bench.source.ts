@@ -1,10 +1,18 @@
-import { reachableCurrent, sourceVolts, type TestLoop, warmLead } from "../bench/source";
+import {
+  reachableCurrent,
+  sourceVolts,
+  spreadInductance,
+  spreadInductanceSource,
+  spreadMilliohms,
+  type TestLoop,
+  warmLead,
+} from "../bench/source";
 import { copperLine } from "../contact/copper";
 import { iec60228 } from "../contact/iec60228";
 import { necTable8 } from "../contact/nec-table8";
 import { define } from "../definition/define";
 import type { Given } from "../definition/parameter";
-import { say } from "../metrology/say";
+import { say, sayNumber } from "../metrology/say";
 import { injectionCaution, magneticCaution } from "./accounts/cautions";
 import { loopSteps } from "./accounts/test-loop";
 import { breakerDrop, leadLength, openCircuitVolts, reactance, testCurrent } from "./arguments/bench";
@@ -33,10 +41,16 @@ export default define({
     },
   ],
   answers: "row",
-  sources: [{ document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" }, necTable8, iec60228, copperLine],
+  sources: [
+    { document: "V = |I·(R + jX)|, S = V·I", standing: "handbook" },
+    necTable8,
+    iec60228,
+    copperLine,
+    spreadInductanceSource,
+  ],
   cautions: [
     `The leads are taken warm, ${warmLead} °C; cold ones need less and the current sags as they warm.`,
-    "Reactance decides at high currents: lay the leads close together. A lead spread out has about 1 µH per metre, 0.31 mΩ at 50 Hz and 0.38 mΩ at 60 Hz (from memory).",
+    `Reactance decides at high currents: lay the leads close together. A lead spread out has about ${spreadInductance} µH per metre, ${sayNumber(spreadMilliohms(50), 2)} mΩ at 50 Hz and ${sayNumber(spreadMilliohms(60), 2)} mΩ at 60 Hz.`,
     "Reachable counts the source's own impedance only as far as it stands in the reactance; a weak source or a long supply cord reaches less.",
     "The volt-amperes are those of the shot; what the source may give for how long stands on its plate.",
     magneticCaution,

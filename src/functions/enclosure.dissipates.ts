@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { wattsAt } from "../enclosure/rise";
+import { usualRoomSource } from "../enclosure/usual";
 import { say } from "../metrology/say";
 import { allCoolingSources, coolingSources, coolingSteps, enclosureCautions, methodCautions } from "./accounts/cooling";
 import { coolingOf, depth, emissivity, height, method, mounting, partitions, room, width } from "./arguments/enclosure";
@@ -30,7 +31,7 @@ export default define({
   },
   results: [{ name: "heat", unit: "W", meaning: "heat passed to the room at that rise" }],
   answers: "row",
-  sources: allCoolingSources,
+  sources: [...allCoolingSources, usualRoomSource],
   cautions: enclosureCautions,
   examples: [
     {
@@ -58,7 +59,7 @@ export default define({
     return {
       steps: coolingSteps(cooling, watts, given.rise),
       answer: `By the method "${cooling.method}" the enclosure passes ${say(watts, "W")} while its air is ${say(given.rise, "K")} above a room of ${say(cooling.room, "°C")}.`,
-      sources: coolingSources[cooling.method],
+      sources: [...coolingSources[cooling.method], ...(given.room === undefined ? [usualRoomSource] : [])],
       cautions: methodCautions(cooling, given.emissivity !== undefined),
     };
   },

@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { riseOf } from "../enclosure/rise";
+import { usualRoomSource } from "../enclosure/usual";
 import { say } from "../metrology/say";
 import { allCoolingSources, coolingSources, coolingSteps, enclosureCautions, methodCautions } from "./accounts/cooling";
 import { coolingOf, depth, emissivity, height, method, mounting, partitions, room, width } from "./arguments/enclosure";
@@ -28,7 +29,7 @@ export default define({
     { name: "top rise", unit: "K", meaning: "rise under the roof, or “not known” where the method gives none" },
   ],
   answers: "row",
-  sources: allCoolingSources,
+  sources: [...allCoolingSources, usualRoomSource],
   cautions: enclosureCautions,
   examples: [
     {
@@ -68,7 +69,7 @@ export default define({
     return {
       steps: coolingSteps(cooling, given.watts, rise),
       answer: `By the method "${cooling.method}" ${say(given.watts, "W")} warm the air inside by ${say(rise, "K")}${above}: about ${say(cooling.room + rise, "°C")} at mid-height in a room of ${say(cooling.room, "°C")}.`,
-      sources: coolingSources[cooling.method],
+      sources: [...coolingSources[cooling.method], ...(given.room === undefined ? [usualRoomSource] : [])],
       cautions: methodCautions(cooling, given.emissivity !== undefined),
     };
   },

@@ -2,7 +2,7 @@ import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { motorCeiling } from "../inrush/ceiling";
-import { ceilingPercent, ceilingSource, exceptionPercent } from "../inrush/nfpa70";
+import { ceilingPercent, ceilingSource, exceptionPercent, slowSynchronous } from "../inrush/nfpa70";
 import { say } from "../metrology/say";
 import { standardRatings, standardRatingsSource } from "../trip/nfpa70";
 import { motorType } from "./arguments/inrush";
@@ -86,7 +86,7 @@ export default define({
       cautions:
         motorType === "synchronous"
           ? [
-              "A synchronous motor of low torque and low speed (450 r/min or less) that starts unloaded needs no more than 200 %.",
+              `A synchronous motor of low torque and low speed (${slowSynchronous.speed} r/min or less) that starts unloaded needs no more than ${slowSynchronous.percent} % (from memory).`,
             ]
           : [],
     };

@@ -3,7 +3,9 @@ import { define } from "../definition/define";
 import { blankMeans, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { currentAfterClosing, firstPeakAngle, firstPeakFactor } from "../inrush/first-peak";
+import { motorPeak, motorPeakSource, startingPowerFactor, startingPowerFactorSource } from "../inrush/starting-motor";
 import { say, sayNumber } from "../metrology/say";
+import { peakSource } from "./accounts/margin";
 
 export default define({
   name: "INRUSH.PEAK",
@@ -26,16 +28,10 @@ export default define({
     { name: "factor", unit: "", meaning: "first peak ÷ r.m.s. current, between √2 and 2√2" },
   ],
   answers: "row",
-  sources: [
-    {
-      document: "Handbook of Electrical Engineering",
-      place: "eq. 11.5 (closing of an R–L circuit)",
-      standing: "corroborated",
-    },
-  ],
+  sources: [peakSource, motorPeakSource, startingPowerFactorSource],
   cautions: [
-    "A linear circuit is meant. A transformer switched on, or a motor whose iron saturates, can peak higher than this; IEC 60034-12 speaks of 1.8 to 2.8 times the r.m.s. locked-rotor current.",
-    "While it starts, a motor below 1,000 hp has a power factor of about 0.2 (IEEE Std 399; corroborated in part), a small single-phase one 0.4 to 0.7 (common practice, no source).",
+    `A linear circuit is meant. A transformer switched on, or a motor whose iron saturates, can peak higher than this; IEC 60034-12 speaks of ${motorPeak.least} to ${motorPeak.most} times the r.m.s. locked-rotor current.`,
+    `While it starts, a motor below ${startingPowerFactor.below} hp has a power factor of about ${startingPowerFactor.value} (IEEE Std 399, from memory), a small single-phase one 0.4 to 0.7 (common practice, no source).`,
     "Compare a peak with a magnetic band only after multiplying the band, which is r.m.s., by √2.",
   ],
   examples: [

@@ -68,6 +68,9 @@ const exceptions = [
 export const exceptionPercent = (fullLoad: number): number =>
   exceptions.find(({ to }) => fullLoad <= to)?.percent as number;
 
+/** A synchronous motor of low torque and such a speed or less, r/min, started unloaded, needs no more than this %. */
+export const slowSynchronous = { speed: 450, percent: 200 } as const;
+
 export const ceilingSource: Source = {
   ...from("430.52(C)(1) and its table and exceptions"),
   tables: [
@@ -84,6 +87,16 @@ export const ceilingSource: Source = {
         ["of the full-load current", "%"],
       ],
       rows: exceptions.map(({ to, percent }) => [Number.isFinite(to) ? to : null, percent]),
+      guard,
+    },
+    {
+      title: "Synchronous motors of low torque, started unloaded",
+      columns: [
+        ["speed up to", "r/min"],
+        ["of the full-load current", "%"],
+      ],
+      rows: [[slowSynchronous.speed, slowSynchronous.percent]],
+      standings: ["from memory"],
       guard,
     },
   ],

@@ -1,4 +1,5 @@
 import { type InsulationClassName, insulationClasses, insulationFinding } from "../../src/bench/insulation";
+import { dischargeTimes, insulationSeconds } from "../../src/bench/insulation-test";
 
 // The second reader's copy: test voltage (d.c.), the least value, what a lower one calls for, standing.
 test.each<[InsulationClassName, number, number, string, string]>([
@@ -18,4 +19,9 @@ test.each<[InsulationClassName, number, number, string, string]>([
 test("TM 5-683 asks 1 MΩ for each kilovolt of its test voltage", () => {
   for (const name of ["TM 5-683 500 V", "TM 5-683 1000 V"] as const)
     expect(insulationClasses[name].least).toBe(insulationClasses[name].testVolts / 1000);
+});
+
+test("ANSI/NETA ATS and MTS, table 100.1 (from memory): read after one minute; NASA LLIS-0848: discharge for 4 times the test time", () => {
+  expect(insulationSeconds).toBe(60);
+  expect(dischargeTimes).toBe(4);
 });

@@ -1,4 +1,4 @@
-import { copperK, copperMelts, insulationLimit, pvcForLong, shortShot } from "../../src/bench/lead";
+import { copperK, copperMelts, insulationLimit, pvcForLong, shortShot, usualStart } from "../../src/bench/lead";
 import { type Conductor, conductorNamed } from "../../src/contact/conductor";
 import { copperZero } from "../../src/contact/copper";
 
@@ -21,4 +21,8 @@ test("IEC 60364-4-43, Table 43A: PVC 70 °C for long; after a short shot 160 °C
   const limit = (areaSquareMillimetres: number) =>
     insulationLimit({ ...(conductorNamed("240 mm²") as Conductor), areaSquareMillimetres });
   expect([limit(2.5), limit(300), limit(300.1)]).toEqual([160, 160, 140]);
+});
+
+test("IEC 60364-5-52, Annex B, and NFPA 70, Table 310.16 (from memory): conductors in air of 30 °C", () => {
+  expect(usualStart).toBe(30);
 });

@@ -161,7 +161,7 @@ describe("cautions", () => {
     const ul = plan(20, "UL 489");
     expect(at(ul, "look").caution).toMatch(/locked out, proved dead/);
     expect(at(ul, "look").caution).toMatch(/12 AWG copper, at least 1\.2 m at each terminal/);
-    expect(at(ul, "insulation").caution).toMatch(/discharge for four times the test time before touching/);
+    expect(at(ul, "insulation").caution).toMatch(/discharge for 4 times the test time before touching/);
     expect(at(ul, "200 %").caution).toMatch(/A pass at 200 % does not prove 135 %\./);
     expect(at(ul, "300 %").caution).toMatch(/50 s up to 250 V, 70 s up to 600 V/);
     expect(at(ul, "magnetic").caution).toMatch(/A run-up can destroy the breaker: 2 to 5 s at most, one pole/);

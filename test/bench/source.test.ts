@@ -1,5 +1,12 @@
 import fc from "fast-check";
-import { leadOhms, reachableCurrent, sourceVolts, type TestLoop } from "../../src/bench/source";
+import {
+  leadOhms,
+  reachableCurrent,
+  sourceVolts,
+  spreadInductance,
+  spreadMilliohms,
+  type TestLoop,
+} from "../../src/bench/source";
 import { type Conductor, conductorNamed } from "../../src/contact/conductor";
 
 const size = (name: string): Conductor => {
@@ -37,4 +44,27 @@ test("at the reachable current the loop takes just the open-circuit volts", () =
       },
     ),
   );
+});
+
+// Rectangular loop of round wire (Grover, Inductance Calculations), µH: sides and wire radius a in m, with the wire's own μ0/8π per metre.
+const loopInductance = (width: number, height: number, a: number): number => {
+  const diagonal = Math.hypot(width, height);
+  const outside =
+    -2 * (width + height) +
+    2 * diagonal -
+    height * Math.log((height + diagonal) / width) -
+    width * Math.log((width + diagonal) / height) +
+    height * Math.log((2 * height) / a) +
+    width * Math.log((2 * width) / a);
+  return 0.4 * outside + 0.05 * 2 * (width + height);
+};
+
+test("Rectangular loop of round wire (Grover, Inductance Calculations): spread out, leads have about 1 µH per metre", () => {
+  // The same loops by summed partial inductances in another program: 4.35 µH and 3.81 µH without the wires' own.
+  expect(loopInductance(1, 1, 0.002)).toBeCloseTo(4.35 + 0.2, 2);
+  expect(loopInductance(2, 0.3, 0.004)).toBeCloseTo(3.81 + 0.23, 2);
+  expect(loopInductance(1, 1, 0.002) / 4 / spreadInductance).toBeCloseTo(1.14, 2);
+  expect(loopInductance(2, 0.3, 0.004) / 4.6 / spreadInductance).toBeCloseTo(0.88, 2);
+  // 2π × 50 Hz × 1 µH
+  expect(spreadMilliohms(50)).toBeCloseTo(0.31416, 5);
 });

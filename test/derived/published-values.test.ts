@@ -57,7 +57,6 @@ test("a source of the trade has values, but for these rules, laws and procedures
   expect([...new Set(without)].sort()).toEqual([
     "29 CFR 1910.333, 1910.334(b)(2), low voltage that burns; no closing again and again: corroborated",
     "IEC 60255-149 (2013), thermal equation, cold and hot curve: t = τ·ln((I² − I₀²)/(I² − Iₚ²)): corroborated",
-    "NASA LLIS-0848, discharge after an insulation test: corroborated",
     "NIST/SEMATECH e-Handbook of Statistical Methods, 8.4.1.2, maximum likelihood with censored times: handbook",
     "NRC Information Notice 93-64, what exercising does to late breakers: corroborated",
     "Statistical Methods for Reliability Data (1998), chapter 8, likelihood-ratio intervals: from memory, compare with the page",

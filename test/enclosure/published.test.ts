@@ -5,6 +5,7 @@ import { smallUpTo, topCurves } from "../../src/enclosure/iec60890-tables";
 import { copperPerKelvin, lossReference } from "../../src/enclosure/panel";
 import { radiantFlux } from "../../src/enclosure/radiation";
 import { flatCoefficient } from "../../src/enclosure/rise";
+import { usualEmissivity, usualRoom } from "../../src/enclosure/usual";
 
 // The second reader's copy.
 
@@ -79,4 +80,12 @@ test("IEC TR 60890 (from memory): small up to 1.25 m²; curves 1 to 5 of the top
 
 test("hand estimate for painted sheet steel: 5.5 W/(m²·K)", () => {
   expect(flatCoefficient).toBe(5.5);
+});
+
+test("IEC 61439-1:2011, 7.1.1.1 (from memory): the mean over 24 h does not exceed 35 °C", () => {
+  expect(usualRoom).toBe(35);
+});
+
+test("Çengel, Heat Transfer: A Practical Approach, tables of emissivity: paints lie between 0.85 and 0.95", () => {
+  expect(usualEmissivity).toBeCloseTo((0.85 + 0.95) / 2, 12);
 });

@@ -188,7 +188,7 @@ describe("BENCH.INSULATION", () => {
 
   test("the caution about the charge left behind stands on every answer", () => {
     expect(explained(benchInsulation, [25, "NETA 250 V"]).cautions.join(" ")).toMatch(
-      /discharge them for four times the test time/,
+      /discharge them for 4 times the test time/,
     );
   });
 });

@@ -1,5 +1,11 @@
 import { motorFullLoad } from "../../src/inrush/full-load";
-import { type CodeLetter, ceilingPercent, codeLetters, exceptionPercent } from "../../src/inrush/nfpa70";
+import {
+  type CodeLetter,
+  ceilingPercent,
+  codeLetters,
+  exceptionPercent,
+  slowSynchronous,
+} from "../../src/inrush/nfpa70";
 import { singlePhase, systemVoltages, threePhase } from "../../src/inrush/nfpa70-currents";
 import { NoAnswer } from "../../src/metrology/no-answer";
 
@@ -127,4 +133,8 @@ test("Table 430.52: 250 %, for wound-rotor and d.c. motors 150 %", () => {
 
 test("430.52(C)(1) exception: 400 % up to 100 A full load, 300 % above", () => {
   expect([1, 100, 100.1, 500].map(exceptionPercent)).toEqual([400, 400, 300, 300]);
+});
+
+test("Table 430.52(C)(1), its note (from memory): synchronous motors of low torque, 450 r/min or less, started unloaded: 200 %", () => {
+  expect(slowSynchronous).toEqual({ speed: 450, percent: 200 });
 });

@@ -1,10 +1,11 @@
+import { onePole } from "../../trip/one-pole";
+
 // Cautions that stand under more than one function, said once.
 
 export const magneticCaution =
   "Currents are r.m.s. sine at 50 or 60 Hz. On d.c. the magnetic band lies about √2 higher; a phase-controlled source needs a true-r.m.s. meter.";
 
-export const polesCaution =
-  "The limits are for all poles loaded. One pole alone may need 1.1 × (two poles) or 1.2 × (three or four poles) the tripping current (from memory).";
+export const polesCaution = `The limits are for all poles loaded. One pole alone may need ${onePole.ofTwo} × (two poles) or ${onePole.ofMore} × (three or four poles) the tripping current (from memory).`;
 
 export const verdictCaution =
   "A result on the bench is not a release to service. After a short-circuit near the breaking capacity no bench test proves that a breaker may be used again. Local codes and licensed practice decide.";

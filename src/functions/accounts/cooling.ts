@@ -9,11 +9,12 @@ import { iec60890 } from "../../enclosure/iec60890-source";
 import { exponent } from "../../enclosure/iec60890-tables";
 import { radiationSource } from "../../enclosure/radiation";
 import { type Cooling, flatCoefficient, flatSource, type Method } from "../../enclosure/rise";
+import { usualEmissivitySource } from "../../enclosure/usual";
 import { say, sayNumber } from "../../metrology/say";
 import type { Source } from "../../metrology/source";
 
 export const coolingSources: Record<Method, readonly Source[]> = {
-  balance: [...convectionSources, airTable, radiationSource],
+  balance: [...convectionSources, airTable, radiationSource, usualEmissivitySource],
   "IEC TR 60890": [iec60890, surfaceFactors],
   flat: [flatSource, surfaceFactors],
 };
@@ -24,7 +25,7 @@ export const allCoolingSources: readonly Source[] = [...new Set(Object.values(co
 export const enclosureCautions: readonly string[] = [
   "Breakers side by side warm each other: the air is the same for all, the spots between loaded neighbours are hotter. That is not included.",
   "A closed enclosure indoors, settled for hours, heat spread evenly: no openings, fans or sun on it.",
-  "An estimate is no proof of the temperature-rise limits; a thermometer inside the loaded board is.",
+  "An estimate is no verification of the temperature rise: IEC 61439-1 has it tested, derived from a tested assembly, or calculated under rules of its own; the maker of the board answers for that. A thermometer inside the loaded board shows what it really is.",
 ];
 
 /** What must be said of one method. */
@@ -36,7 +37,7 @@ export const methodCautions = (
     emissivityGiven && method !== "balance" ? [`The method "${method}" makes no use of the emissivity given.`] : [];
   if (method === "flat")
     return [
-      `Flat ${flatCoefficient} W/m²K is optimistic: it gives only about 0.56 to 0.82 of the rise that IEC TR 60890 gives at mid-height.`,
+      `Flat ${flatCoefficient} W/m²K is optimistic: of a rise of 10 to 30 K by IEC TR 60890 at mid-height it gives about a half to nine tenths, of a smaller one less.`,
       ...unused,
     ];
   if (method === "balance")

@@ -3,6 +3,7 @@ import { thermalEquation } from "../../thermal/model";
 import { ambientLaw } from "../../trip/ambient";
 import { referenceSource, table7Source } from "../../trip/iec60898-tables";
 import { iec60947Magnetic, iec60947Sources } from "../../trip/iec60947";
+import { onePoleSource } from "../../trip/one-pole";
 import { typicalHold } from "../../trip/typical-hold";
 import { magneticSource, ul489Sources } from "../../trip/ul489-tables";
 
@@ -18,4 +19,5 @@ export const documents: readonly Source[] = [
   thermalEquation,
   ambientLaw,
   typicalHold.source,
+  onePoleSource,
 ];

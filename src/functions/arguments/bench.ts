@@ -1,5 +1,7 @@
 import * as z from "zod/mini";
 import { type InsulationClassName, insulationClasses } from "../../bench/insulation";
+import { insulationSeconds } from "../../bench/insulation-test";
+import { usualStart } from "../../bench/lead";
 import { judged, type LoggedTest } from "../../bench/summary";
 import { type TestWireStandard, testWireTables } from "../../bench/test-wire";
 import { BadInput } from "../../definition/bad-input";
@@ -40,9 +42,6 @@ export const openCircuitVolts = optional(
   "reachable is not known",
 );
 
-/** °C of a lead before a shot where nothing is said: the air that tables of ampacity are for. */
-export const usualStart = 30;
-
 export const startTemperature = optional(
   quantity(
     "°C",
@@ -67,7 +66,7 @@ export const wireStandard = optional(
 
 export const megohms = quantity(
   "MΩ",
-  "insulation resistance after one minute; a reading beyond the scale is typed as the end of the scale",
+  `insulation resistance after ${insulationSeconds} s; a reading beyond the scale is typed as the end of the scale`,
   z.number().check(z.positive()),
   { ifBlank: "megohms is blank; type a reading of zero as 0.001." },
 );

@@ -3,12 +3,7 @@ import { BadInput } from "../../definition/bad-input";
 import { optional, quantity, word } from "../../definition/parameter";
 import { type Cabinet, mountings } from "../../enclosure/cabinet";
 import { type Cooling, type Method, methods } from "../../enclosure/rise";
-
-/** Painted steel (textbook tables of emissivity: paints 0.85 to 0.95). */
-export const usualEmissivity = 0.9;
-
-/** °C: the 24-hour mean that IEC 61439-1 lets an assembly meet at most (from memory). */
-export const usualRoom = 35;
+import { usualEmissivity, usualRoom } from "../../enclosure/usual";
 
 export const lossAtRating = quantity(
   "W",
