@@ -15,33 +15,39 @@ export const formulasOfOurs = (
   spelling: Spelling,
   except: ReadonlySet<string> = new Set(),
 ): ReadonlySet<string> => {
-  const found = new Set<string>();
-  const names = new Set<string>();
-  const keyOf = (name: string, sheet = "") => `${sheet}\n${name}`.toLowerCase();
-  const known = new Set((book.names ?? []).map(({ name, sheet }) => keyOf(name, sheet)));
+  const names = new Map((book.names ?? []).map((name) => [keyOf(name.name, name.sheet), name]));
   /** A sheet's own name comes before the workbook's. */
-  const isOurName = (name: string, sheet: string) =>
-    names.has(known.has(keyOf(name, sheet)) ? keyOf(name, sheet) : keyOf(name));
-  const needsOurs = (formula: string, sheet: string): boolean =>
-    spelling.isOurs(formula) ||
-    (names.size > 0 && namesIn(formula).some((name) => isOurName(name, sheet))) ||
-    answersReadBy(formula, sheet).some((place) => found.has(place));
-  /** One round; whether it found more. Names of names, and answers of answers, take a round each. */
-  const look = (): boolean => {
-    const before = found.size + names.size;
-    for (const { name, formula, sheet } of book.names ?? [])
-      if (needsOurs(`=${formula}`, sheet ?? "")) names.add(keyOf(name, sheet));
-    for (const { name: sheet, cells } of book.sheets)
-      for (const { row, column, formula } of cells) {
-        const place = formula === undefined ? "" : sayPlace({ sheet, row, column });
-        if (formula === undefined || found.has(place) || except.has(place)) continue;
-        if (needsOurs(formula, sheet)) found.add(place);
-      }
-    return found.size + names.size > before;
+  const named = (name: string, sheet: string) => [keyOf(name, sheet), keyOf(name)].find((key) => names.has(key)) ?? [];
+  // Few names have to do with any of this, so mostly the formulas need not be searched for them.
+  const areNamesAsked = [...names.values()].some(({ formula }) => formula.includes("#") || spelling.isOurs(formula));
+  const found = new Set<string>();
+  const readers = new Map<string, string[]>();
+  const add = (key: string, formula: string, sheet: string): void => {
+    if (spelling.isOurs(formula)) found.add(key);
+    const read = [
+      ...(areNamesAsked ? namesIn(formula).flatMap((name) => named(name, sheet)) : []),
+      ...answersReadBy(formula, sheet),
+    ];
+    for (const one of read) {
+      const own = readers.get(one);
+      if (own) own.push(key);
+      else readers.set(one, [key]);
+    }
   };
-  while (look());
+  for (const [key, { formula, sheet = "" }] of names) add(key, `=${formula}`, sheet);
+  for (const { name: sheet, cells } of book.sheets)
+    for (const { row, column, formula } of cells) {
+      const place = formula === undefined ? "" : sayPlace({ sheet, row, column });
+      if (formula !== undefined && !except.has(place)) add(place, formula, sheet);
+    }
+  // A set gives what is added to it while it is gone through.
+  for (const key of found) for (const reader of readers.get(key) ?? []) found.add(reader);
+  for (const key of names.keys()) found.delete(key);
   return found;
 };
+
+/** No place is spelled so. */
+const keyOf = (name: string, sheet = ""): string => `${sheet}\n${name}`.toLowerCase();
 
 /** The words of a formula that may be names of the workbook; one that stands for a LAMBDA is called as a function. */
 const namesIn = (formula: string): string[] => {

@@ -2,6 +2,7 @@ import { type Cell, CellError } from "../../definition/cells";
 import { sayNumber } from "../../metrology/say";
 import type { Book, Sheet, SheetCell } from "../engine/book";
 import type { GridView } from "../engine/grid-view";
+import { noFormula } from "../engine/no-formula";
 import { sayCellOf } from "../engine/place";
 
 /** The columns that tell a trial, by the words their headings begin with, in the order they are shown. */
@@ -73,7 +74,7 @@ const tableOf = ({ sheet, row: heading, columns }: Headings & { sheet: Sheet }, 
   });
   return {
     sheet: sheet.name,
-    headings: columns.map(({ heading }) => heading),
+    headings: columns.map(({ heading }) => noFormula(heading)),
     rows: values.map((row) => row.map(sayShown)),
     isNumeric: columns.map((_, i) => values.some((row) => typeof row[i] === "number")),
     refusals,
@@ -82,7 +83,8 @@ const tableOf = ({ sheet, row: heading, columns }: Headings & { sheet: Sheet }, 
 
 const sayShown = (value: Cell): string => {
   if (value === null) return "";
-  if (value instanceof CellError) return value.code;
   if (typeof value === "number") return sayNumber(value);
-  return typeof value === "boolean" ? String(value).toUpperCase() : value;
+  if (typeof value === "boolean") return String(value).toUpperCase();
+  // What is copied from a terminal may end in a spreadsheet; an error's name too may be any text, when it comes from a file.
+  return noFormula(value instanceof CellError ? value.code : value);
 };

@@ -1,3 +1,6 @@
+import { sayPlace } from "../engine/place";
+import { plainLine } from "../engine/plain-line";
+import type { Kept } from "../engine/readable";
 import type { LogTable } from "./log-table";
 
 const widest = 34;
@@ -23,15 +26,26 @@ export const printTable = ({ headings, rows, isNumeric, refusals }: LogTable): s
   const rule = widths.map((width) => "─".repeat(width)).join("  ");
   const lines = [line(head), rule, ...body.map(line), ...beyond(rows.length - mostRows, "rows")];
   if (refusals.length === 0) return lines.join("\n");
-  return [...lines, "", ...refusals.slice(0, mostRefusals), ...beyond(refusals.length - mostRefusals, "refusals")].join(
-    "\n",
-  );
+  return [
+    ...lines,
+    "",
+    ...refusals.slice(0, mostRefusals).map(plainLine),
+    ...beyond(refusals.length - mostRefusals, "refusals"),
+  ].join("\n");
 };
+
+/** The formulas that were not calculated, a line each. */
+export const printKept = (kept: readonly Kept[]): string[] => [
+  ...kept
+    .slice(0, mostRefusals)
+    .map(({ place, formula, why }) => plainLine(`${sayPlace(place)} keeps the value it had: ${why} ${formula}`)),
+  ...beyond(kept.length - mostRefusals, "formulas keep the values they had"),
+];
 
 const beyond = (count: number, what: string): string[] => (count > 0 ? [`… and ${count} more ${what}`] : []);
 
 const shortened = (text: string): string => {
-  const plain = text.replace(/\s+/g, " ");
+  const plain = plainLine(text.replace(/\s+/g, " "));
   return lengthOf(plain) > widest ? `${[...plain].slice(0, widest - 1).join("")}…` : plain;
 };
 

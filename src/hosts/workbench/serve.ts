@@ -4,12 +4,13 @@ import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { catalogue } from "../../functions";
 import { calculate } from "../engine/calculate";
+import { plainLine } from "../engine/plain-line";
 import { readWorkbook } from "../engine/xlsx/open-workbook";
 import { UnreadableWorkbook } from "../engine/xlsx/unreadable";
 import { listen } from "./listen";
 import { logTable } from "./log-table";
 import { hasDisplay, openBrowser } from "./open-browser";
-import { printTable } from "./print-table";
+import { printKept, printTable } from "./print-table";
 import { answerFor } from "./site";
 
 // npm start [-- workbook.xlsx] [-- --once] [-- --no-open]: prints the recalculated log, then serves the workbench until Ctrl-C.
@@ -28,9 +29,9 @@ const main = async (): Promise<void> => {
   const book = readWorkbook(bytes, catalogue);
   const calculated = await calculate(book, catalogue);
   const table = logTable(book, calculated);
-  console.log(`${basename(file)}, recalculated${table ? `, sheet ${table.sheet}` : ""}\n`);
+  console.log(`${plainLine(`${basename(file)}, recalculated${table ? `, sheet ${table.sheet}` : ""}`)}\n`);
   if (table) console.log(`${printTable(table)}\n`);
-  for (const { formula, why } of calculated.kept) console.log(`${formula} keeps the value it had: ${why}`);
+  for (const line of printKept(calculated.kept)) console.log(line);
   if (values.once) return;
 
   const page = join(here, "page");

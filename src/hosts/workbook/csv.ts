@@ -1,4 +1,5 @@
 import { type Cell, CellError } from "../../definition/cells";
+import { noFormula } from "../engine/no-formula";
 
 /** Rows as CSV lines. Numbers are whole doubles; a text that a spreadsheet would take for a formula gets an apostrophe before it. */
 export const csv = (rows: Iterable<readonly Cell[]>): string => {
@@ -15,16 +16,12 @@ const csvCell = (cell: Cell): string => {
   return csvText(cell instanceof CellError ? cell.code : cell);
 };
 
-/** How a formula may begin, also in full-width characters, and what some readers pass over before it. */
-const formulaStart = /^[\s\p{Cc}\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20]|^[\t\r\n]/u;
-
 /** Characters that a terminal obeys instead of showing them. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be taken out.
 const obeyed = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/g;
 
 const csvText = (text: string): string => {
-  const shown = text.replace(obeyed, "\ufffd");
-  const harmless = formulaStart.test(shown) ? `'${shown}` : shown;
+  const harmless = noFormula(text.replace(obeyed, "\ufffd"));
   // Readers in other countries part cells at semicolons.
   return /[",;\t\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
 };

@@ -1,5 +1,5 @@
+import { plainLine } from "../engine/plain-line";
 import type { Progress } from "./listener";
-import { plainLine } from "./plain-line";
 
 /** On a terminal: when the line is drawn first, and how often. */
 const TERMINAL = { after: 1.5, every: 0.25 };

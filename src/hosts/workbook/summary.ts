@@ -2,8 +2,8 @@ import { CellError } from "../../definition/cells";
 import type { Book } from "../engine/book";
 import type { Calculated } from "../engine/calculate";
 import { sayPlace } from "../engine/place";
+import { shortened } from "../engine/plain-line";
 import type { Spelling } from "../engine/spelling";
-import { shortened } from "./plain-line";
 
 /** Cells named in a summary; beyond these their number alone is told. */
 const MOST_NAMED = 200;

@@ -1,6 +1,6 @@
+import { plainLine } from "../engine/plain-line";
 import { UnfinishedCalculation } from "../engine/run";
 import type { Listener, Progress } from "./listener";
-import { plainLine } from "./plain-line";
 import type { Message, Outcome } from "./watch";
 
 /** Does a command in this process, which another one watches: its words in, its outcome told and written, the process ended. */

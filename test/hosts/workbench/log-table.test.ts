@@ -1,8 +1,9 @@
+import { CellError } from "../../../src/definition/cells";
 import { catalogue } from "../../../src/functions";
 import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
 import { calculate } from "../../../src/hosts/engine/calculate";
 import { logTable } from "../../../src/hosts/workbench/log-table";
-import { printTable } from "../../../src/hosts/workbench/print-table";
+import { printKept, printTable } from "../../../src/hosts/workbench/print-table";
 
 const log = cellsFrom([
   ["Fernhollow Tool Library, the bench"],
@@ -89,4 +90,35 @@ test("of a very long log the first rows and refusals are printed, and how many m
   expect(printed.slice(0, 3).map((line) => line.trim())).toEqual(["trial", "─────", "1"]);
   expect(printed[302]).toBe("… and 199700 more rows");
   expect(printed.at(-1)).toBe("… and 10 more refusals");
+});
+
+test("nothing that is printed is obeyed by a terminal, nor run by a spreadsheet into which it is copied", async () => {
+  const hostile: Book = {
+    sheets: [
+      {
+        name: "S",
+        cells: cellsFrom([
+          ["@way", "load, A", "heat, W"],
+          ["+cmd|' /C calc'!A0", -5, "=BIMETAL.CONTACT.WATTS(A2,B2)"],
+          [" =1+1", "\u001b]0;owned\u0007", '="="&"1+1"'],
+          ["\u202edliw", "-", new CellError("=1+1")],
+        ]),
+      },
+    ],
+  };
+  const table = await tableOf(hostile);
+  expect(table?.headings[0]).toBe("'@way");
+  expect(table?.rows).toEqual([
+    ["'+cmd|' /C calc'!A0", "-5", "#VALUE!"],
+    ["' =1+1", "\u001b]0;owned\u0007", "'=1+1"],
+    ["\u202edliw", "'-", "'=1+1"],
+  ]);
+  if (!table) throw new Error("There is no table.");
+  const kept = { place: { sheet: "S", row: 0, column: 0 }, formula: '=NOSUCH("\u001b[2J")', why: "It is not known." };
+  const printed = [printTable(table), ...printKept(Array.from({ length: 70 }, () => kept))].join("\n");
+  expect(printed).toContain('S!A1 keeps the value it had: It is not known. =NOSUCH("\ufffd[2J")');
+  expect(printed.split("\n").at(-1)).toBe("… and 10 more formulas keep the values they had");
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters that must not come.
+  expect(printed).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202e]/);
+  expect(printed).toContain("A2: current: a number in A is wanted");
 });

@@ -36,16 +36,16 @@ const recalculated = (bytes: Uint8Array, ...words: string[]) => {
   return { status, stdout, stderr: stderr.replaceAll(file, "in.xlsx") };
 };
 
-/** Also asks for a copy, which must not come to be. */
+/** Also asks for both kinds of copy, of which none must come to be. */
 const refusal = (bytes: Uint8Array, ...words: string[]): string => {
-  const copy = join(folder, "out.xlsx");
-  const { status, stdout, stderr } = recalculated(bytes, "--out", copy, ...words);
+  const [copy, values] = [join(folder, "out.xlsx"), join(folder, "values.xlsx")];
+  const { status, stdout, stderr } = recalculated(bytes, "--out", copy, "--values", values, ...words);
   expect({ status, stdout, sentences: stderr.trimEnd().split("\n").length }).toEqual({
     status: 2,
     stdout: "",
     sentences: 1,
   });
-  expect(existsSync(copy)).toBe(false);
+  expect([existsSync(copy), existsSync(values)]).toEqual([false, false]);
   // Nor half of one.
   expect(readdirSync(folder)).toEqual(["in.xlsx"]);
   return stderr.trimEnd();
