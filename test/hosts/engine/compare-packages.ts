@@ -1,6 +1,6 @@
 import { unzipSync } from "fflate";
 import { compareSheets } from "./compare-sheets";
-import { attribute, attributesOf, isOpening, tagName, tokensOf } from "./xml-tokens";
+import { attribute, attributesOf, isOpening, tagName, tokensOf, unescaped } from "./xml-tokens";
 
 export const textOf = (bytes: Uint8Array | undefined): string => Buffer.from(bytes ?? []).toString("utf8");
 
@@ -21,7 +21,7 @@ export const sheetParts = (parts: Readonly<Record<string, Uint8Array>>): Map<str
       const id = attributesOf(token).find(([name]) => name.endsWith(":id"))?.[1];
       const target = targets.get(id) ?? "";
       const path = new URL(target.startsWith("/") ? target : folder + target, "file:///").pathname.slice(1);
-      return [attribute(token, "name") ?? "", find(path) ?? path];
+      return [unescaped(attribute(token, "name") ?? ""), find(path) ?? path];
     }),
   );
 };

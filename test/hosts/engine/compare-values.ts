@@ -1,7 +1,7 @@
 import { unzipSync } from "fflate";
 import { cellOf, sheetOf, sheetParts, textOf } from "./compare-packages";
 import { readSheet, type WrittenCell, without } from "./compare-sheets";
-import { attribute, tagName, tokensOf } from "./xml-tokens";
+import { attribute, isCut, tagName, tokensOf } from "./xml-tokens";
 
 /** What a copy of values may tell beside a copy with formulas. */
 export interface ValuesComparison {
@@ -105,7 +105,10 @@ const isWrittenOut = (cell: WrittenCell, shown: WrittenCell): boolean => {
 export const callsOfOurs = (bytes: Uint8Array, which: "all" | "single" = "all"): string[] => {
   const parts = unzipSync(bytes);
   return [...sheetParts(parts)].flatMap(([sheet, part]) => {
-    const { formulas } = readSheet(textOf(parts[part]));
+    const xml = textOf(parts[part]);
+    // A part that cannot be cut holds no cells for anybody: a sheet of another kind, whose bytes were hit.
+    if (!isCut(xml)) return [];
+    const { formulas } = readSheet(xml);
     const shared = new Map(
       [...formulas.values()]
         .map((tokens) => [attribute(tokens[0] ?? "", "si"), tokens.slice(1, -1).join("")] as const)

@@ -5,9 +5,12 @@ const piece = /<!--[\s\S]*?-->|<!\[CDATA\[[\s\S]*?\]\]>|<\?[\s\S]*?\?>|<(?:"[^"]
 /** Every tag, text, remark and instruction of a well-formed text; joined, they are that text. */
 export const tokensOf = (xml: string): string[] => {
   const tokens = xml.match(piece) ?? [];
-  if (tokens.join("") !== xml) throw new Error("This XML could not be cut without loss.");
+  if (!isCut(xml)) throw new Error("This XML could not be cut without loss.");
   return tokens;
 };
+
+/** Whether a text can be cut so; one that is not well-formed may not. */
+export const isCut = (xml: string): boolean => (xml.match(piece) ?? []).join("") === xml;
 
 export const tagName = (token: string): string => /^<\/?([^\s/>!?]+)/.exec(token)?.[1] ?? "";
 export const isOpening = (token: string): boolean => /^<[^/!?]/.test(token);
@@ -23,6 +26,13 @@ export const attributesOf = (token: string): [name: string, value: string][] =>
 
 export const attribute = (token: string, name: string): string | undefined =>
   attributesOf(token).find(([known]) => known === name)?.[1];
+
+/** A value without the references of XML. */
+export const unescaped = (value: string): string =>
+  value
+    .replace(/&#(x?)([\da-f]+);/gi, (_, hex, digits) => String.fromCodePoint(Number.parseInt(digits, hex ? 16 : 10)))
+    .replace(/&(lt|gt|quot|apos);/g, (_, name) => ({ lt: "<", gt: ">", quot: '"', apos: "'" })[name as "lt"])
+    .replaceAll("&amp;", "&");
 
 /** A run of tokens as the pieces at its own level: each an element with all that is in it, or what stands between. */
 export const piecesOf = (tokens: readonly string[]): string[][] => {

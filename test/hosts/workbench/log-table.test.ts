@@ -120,5 +120,5 @@ test("nothing that is printed is obeyed by a terminal, nor run by a spreadsheet 
   expect(printed.split("\n").at(-1)).toBe("… and 10 more formulas keep the values they had");
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters that must not come.
   expect(printed).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202e]/);
-  expect(printed).toContain("A2: current: a number in A is wanted");
+  expect(printed).toContain("C2: current: a number in A is wanted");
 });
