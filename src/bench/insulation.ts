@@ -50,6 +50,10 @@ export const insulationClasses = {
       "NETA 1000 V": { testVolts: 1000, least: 100 },
     },
   ),
+  ...judgedBy({ document: "IEC 60898-1", place: "9.7.2, after damp heat", standing: "from memory" }, "reject", {
+    "IEC 60898-1 poles": { testVolts: 500, least: 2 },
+    "IEC 60898-1 frame": { testVolts: 500, least: 5 },
+  }),
   ...judgedBy({ document: "NEMA AB 4", place: "5.3, 6.3", standing: "from memory" }, "reject", {
     "NEMA AB 4": { testVolts: 500, least: 1 },
   }),

@@ -20,6 +20,8 @@ export const squareMillimetreOhmsPerKilometre: readonly (readonly [size: string,
   ["150", 0.124],
   ["185", 0.0991],
   ["240", 0.0754],
+  ["300", 0.0601],
+  ["400", 0.047],
 ];
 
 /** Other wires against the table's: fine-stranded copper (class 5) has at most so many times as much, aluminium about. */
@@ -38,6 +40,9 @@ export const iec60228: Source = {
         ["resistance", "Ω/km"],
       ],
       rows: squareMillimetreOhmsPerKilometre,
+      standings: squareMillimetreOhmsPerKilometre.map(([size]) =>
+        Number(size) > 240 ? "from memory" : "corroborated",
+      ),
       guard: "test/contact/conductor.test.ts",
     },
     {

@@ -29,6 +29,11 @@ export default define({
       gives: ["below 100 MΩ: investigate"],
       worked: "ANSI/NETA table 100.1, 600 V class: at least 100 MΩ",
     },
+    {
+      cells: [3, "IEC 60898-1 frame"],
+      gives: ["below 5 MΩ: reject"],
+      worked: "IEC 60898-1, 9.7.2 (from memory): 2 MΩ across and between poles, 5 MΩ to the frame",
+    },
     { cells: [60, "NEMA AB 4"], gives: ["meets 1 MΩ"], worked: "NEMA AB 4: below 1 MΩ is rejected" },
     {
       cells: [0.4, "TM 5-683 500 V"],

@@ -24,6 +24,7 @@ import { say, sayNumber } from "../metrology/say";
 import { injectionCaution } from "./accounts/cautions";
 import { startTemperature, testCurrent } from "./arguments/bench";
 import { size } from "./arguments/size";
+import { refuseZero } from "./arguments/zero-degrees";
 import { leadPicture } from "./pictures/lead";
 
 const parameters = {
@@ -106,9 +107,6 @@ export default define({
               `The law holds for shots up to about ${shortShot} s. In ${say(seconds, "s")} heat leaves the lead, so this is an upper bound; for long currents the conductor's ampacity decides.`,
             ]
           : []),
-        ...(given.startTemperature === 0
-          ? ["The lead is taken to start at 0 °C; some sheets hand a blank cell over as 0."]
-          : []),
       ],
     };
   },
@@ -117,12 +115,10 @@ export default define({
 
 type Inputs = Given<typeof parameters>;
 
-const shotOf = ({ current, time, size, startTemperature = usualStart }: Inputs): Shot => ({
-  current,
-  seconds: time,
-  size,
-  start: startTemperature,
-});
+const shotOf = ({ current, time, size, startTemperature = usualStart }: Inputs): Shot => {
+  refuseZero("lead", startTemperature);
+  return { current, seconds: time, size, start: startTemperature };
+};
 
 const findingOf = ({ seconds, size }: Shot, end: number): string => {
   const limit = say(insulationLimit(size), "°C");

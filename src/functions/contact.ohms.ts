@@ -3,6 +3,7 @@ import { define } from "../definition/define";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
 import { poleCurrent, poleDrop } from "./arguments/contact";
+import { millivoltsCaution } from "./arguments/millivolts";
 
 export default define({
   name: "CONTACT.OHMS",
@@ -32,5 +33,6 @@ export default define({
       },
     ],
     answer: `The pole has ${say(Number(ohms), "Ω")} (${say(1000 * Number(ohms), "")} mΩ).`,
+    cautions: millivoltsCaution(drop),
   }),
 });

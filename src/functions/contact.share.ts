@@ -6,6 +6,7 @@ import { tex } from "../definition/tex";
 import { exceeds } from "../metrology/exceeds";
 import { say } from "../metrology/say";
 import { poleCurrent, poleDrop, rating } from "./arguments/contact";
+import { millivoltsCaution } from "./arguments/millivolts";
 
 export default define({
   name: "CONTACT.SHARE",
@@ -70,11 +71,14 @@ export default define({
         },
       ],
       answer: `The pole uses ${say(100 * Number(share), "%", 3)} of the power loss allowed at ${say(rating, "A")}: ${finding}.`,
-      cautions: far
-        ? [
-            `Measured at ${say(current, "A")} and scaled to ${say(rating, "A")}: measure at the rating before you decide.`,
-          ]
-        : [],
+      cautions: [
+        ...millivoltsCaution(drop),
+        ...(far
+          ? [
+              `Measured at ${say(current, "A")} and scaled to ${say(rating, "A")}: measure at the rating before you decide.`,
+            ]
+          : []),
+      ],
     };
   },
 });

@@ -6,6 +6,7 @@ import { tex } from "../definition/tex";
 import { exceeds } from "../metrology/exceeds";
 import { say } from "../metrology/say";
 import { roomTemperature, terminalTemperature } from "./arguments/contact";
+import { refuseZero } from "./arguments/zero-degrees";
 
 const standards = Object.keys(terminalRises) as [TerminalStandard, ...TerminalStandard[]];
 
@@ -52,10 +53,7 @@ export default define({
     },
   ],
   calculate: ({ temperature, room, standard = "IEC 60898-1" }) => {
-    if (room === 0)
-      throw new BadInput(
-        "room: 0 °C is also what a blank cell counts as; type the room's temperature, 0.1 for freezing.",
-      );
+    refuseZero("room", room);
     if (temperature < room)
       throw new BadInput(
         `temperature: the terminal at ${say(temperature, "°C")} is colder than the room at ${say(room, "°C")}; are the two exchanged?`,

@@ -3,6 +3,7 @@ import { define } from "../definition/define";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
 import { poleCurrent, poleDrop } from "./arguments/contact";
+import { millivoltsCaution } from "./arguments/millivolts";
 
 export default define({
   name: "CONTACT.WATTS",
@@ -30,5 +31,6 @@ export default define({
       },
     ],
     answer: `The pole makes ${say(Number(watts), "W")} of heat at ${say(current, "A")}.`,
+    cautions: millivoltsCaution(drop),
   }),
 });

@@ -6,6 +6,7 @@ import { usualRoomSource } from "../enclosure/usual";
 import { say } from "../metrology/say";
 import { allCoolingSources, coolingSources, coolingSteps, enclosureCautions, methodCautions } from "./accounts/cooling";
 import { coolingOf, depth, emissivity, height, method, mounting, partitions, room, width } from "./arguments/enclosure";
+import { zeroCaution } from "./arguments/zero-degrees";
 import { risePicture } from "./pictures/rise";
 
 export default define({
@@ -60,7 +61,7 @@ export default define({
       steps: coolingSteps(cooling, watts, given.rise),
       answer: `By the method "${cooling.method}" the enclosure passes ${say(watts, "W")} while its air is ${say(given.rise, "K")} above a room of ${say(cooling.room, "°C")}.`,
       sources: [...coolingSources[cooling.method], ...(given.room === undefined ? [usualRoomSource] : [])],
-      cautions: methodCautions(cooling, given.emissivity !== undefined),
+      cautions: [...zeroCaution("room", given.room), ...methodCautions(cooling, given.emissivity !== undefined)],
     };
   },
   plot: (given, [answer]) => risePicture(coolingOf(given), { watts: Number(answer), rise: given.rise }),

@@ -22,6 +22,7 @@ import {
   width,
 } from "./arguments/enclosure";
 import { panelLists, panelOptions, waysOf } from "./arguments/panel";
+import { refuseZero } from "./arguments/zero-degrees";
 import { marginsPicture } from "./pictures/margins";
 
 /** Where a rating stands unchanged. */
@@ -34,6 +35,7 @@ type Given = GivenEnclosure &
   };
 
 const solve = (given: Given): PanelAccount => {
+  refuseZero("room", given.room);
   const rows = waysOf(given);
   const places = rows.flatMap((way, i) => (way ? [i + 1] : []));
   const ways = rows.flatMap((way) => (way ? [way] : []));

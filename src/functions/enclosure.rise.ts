@@ -6,6 +6,7 @@ import { usualRoomSource } from "../enclosure/usual";
 import { say } from "../metrology/say";
 import { allCoolingSources, coolingSources, coolingSteps, enclosureCautions, methodCautions } from "./accounts/cooling";
 import { coolingOf, depth, emissivity, height, method, mounting, partitions, room, width } from "./arguments/enclosure";
+import { zeroCaution } from "./arguments/zero-degrees";
 import { risePicture } from "./pictures/rise";
 
 export default define({
@@ -70,7 +71,7 @@ export default define({
       steps: coolingSteps(cooling, given.watts, rise),
       answer: `By the method "${cooling.method}" ${say(given.watts, "W")} warm the air inside by ${say(rise, "K")}${above}: about ${say(cooling.room + rise, "°C")} at mid-height in a room of ${say(cooling.room, "°C")}.`,
       sources: [...coolingSources[cooling.method], ...(given.room === undefined ? [usualRoomSource] : [])],
-      cautions: methodCautions(cooling, given.emissivity !== undefined),
+      cautions: [...zeroCaution("room", given.room), ...methodCautions(cooling, given.emissivity !== undefined)],
     };
   },
   plot: (given, [middle]) => risePicture(coolingOf(given), { watts: given.watts, rise: Number(middle) }),

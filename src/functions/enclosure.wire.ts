@@ -8,6 +8,7 @@ import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
 import { size } from "./arguments/size";
+import { zeroCaution } from "./arguments/zero-degrees";
 
 const usualTemperature = 75;
 
@@ -74,6 +75,7 @@ export default define({
         },
       ],
       answer: `${say(length, "m")} of ${size.name} make ${watts} of heat at ${say(current, "A")}.`,
+      cautions: zeroCaution("copper", temperature),
     };
   },
 });

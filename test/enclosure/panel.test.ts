@@ -108,6 +108,71 @@ describe("a board in its enclosure", () => {
   });
 });
 
+describe("the balance of a board", () => {
+  test("is the only one: heat passed grows faster than the rise, heat made at most in a straight line", () => {
+    const rises = Array.from({ length: 41 }, (_, i) => 2 * i);
+    assert(
+      property(panels, ({ cooling }) => {
+        const passed = rises.flatMap((rise) => {
+          try {
+            return [rise === 0 ? 0 : wattsAt(cooling, rise)];
+          } catch {
+            return [];
+          }
+        });
+        for (let i = 2; i < passed.length; i++) {
+          const [a, b, c] = passed.slice(i - 2, i + 1) as [number, number, number];
+          expect(c - b).toBeGreaterThan((b - a) * (1 - 1e-9));
+        }
+      }),
+      { numRuns: 60, seed: 33 },
+    );
+  });
+
+  test("is found wherever walking through the air temperatures finds one, and refused where it finds none", () => {
+    const found = { one: 0, none: 0 };
+    const hotter = panels.map((panel) => ({
+      ...panel,
+      ways: panel.ways.map((way) => ({ ...way, lossAtRating: 30 * way.lossAtRating })),
+    }));
+    assert(
+      property(hotter, (panel) => {
+        const { cooling, ways, otherWatts, lossLaw } = panel;
+        let result: ReturnType<typeof panelOf> | undefined;
+        try {
+          result = panelOf(panel);
+        } catch (thrown) {
+          if (!(thrown as Error).message.startsWith("The heat runs away")) return;
+        }
+        // By hand: each way poles × loss × (load ÷ rating)²; strips trip by themselves at 110 °C, those of UL 489 at 105 °C.
+        const lost = ways.reduce(
+          (sum, { poles, lossAtRating, load, rating }) => sum + poles * lossAtRating * (load / rating) ** 2,
+          0,
+        );
+        const hottest = ways.some(({ characteristic }) => characteristic === ul489) ? 105 : 110;
+        const c = result?.topFactor ?? 1;
+        const excess = (inside: number) =>
+          wattsAt(cooling, (inside - cooling.room) / c) -
+          otherWatts -
+          lost * (lossLaw === "copper" ? 1 + 0.00393 * (inside - 20) : 1);
+        if (!result && cooling.method === "IEC TR 60890") return;
+        const step = (hottest - cooling.room) / 100;
+        const temperatures = Array.from({ length: 100 }, (_, i) => cooling.room + (i + 1) * step);
+        const enough = temperatures.map((t) => excess(t) > 0);
+        const crossings = temperatures.filter((_, i) => enough[i] && !enough[i - 1]);
+        expect(crossings).toHaveLength(result ? 1 : 0);
+        if (result) {
+          found.one++;
+          expect(Math.abs(result.inside - (crossings[0] as number))).toBeLessThanOrEqual(step * (1 + 1e-6));
+        } else found.none++;
+      }),
+      { numRuns: 60, seed: 34 },
+    );
+    expect(found.one).toBeGreaterThan(10);
+    expect(found.none).toBeGreaterThan(10);
+  });
+});
+
 describe("re-rating", () => {
   test("by the square-root law with 80 K to the trip: 20 K warmer leaves √0.75 = 0.866 of the rating", () => {
     expect(reratedIn(50, { rating: 20, load: 0, characteristic: iec60898.C })).toBeCloseTo(20 * 0.8660254, 6);

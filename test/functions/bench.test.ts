@@ -132,12 +132,12 @@ describe("BENCH.LEAD", () => {
     );
   });
 
-  test("a start in °F is asked after, a start of 0 °C is said", () => {
+  test("a start in °F is asked after, and a blank start never becomes a verdict", () => {
     expect(answers(benchLead, 100, 1, "10 mm²", 212)[0]?.[0]).toBe(
       "start temperature: at most 160 °C is wanted, not 212 °C; in °C; was °F meant?",
     );
-    expect(explained(benchLead, [100, 1, "10 mm²", 0]).cautions[0]).toBe(
-      "The lead is taken to start at 0 °C; some sheets hand a blank cell over as 0.",
+    expect(answers(benchLead, 100, 1, "10 mm²", 0)[0]?.[0]).toBe(
+      "lead: 0 °C is also what a blank cell counts as; type the lead's temperature, 0.1 for freezing.",
     );
   });
 
@@ -173,7 +173,7 @@ describe("BENCH.WIRE", () => {
 describe("BENCH.INSULATION", () => {
   test("a class without its document is refused: the documents differ a hundredfold", () => {
     expect(answers(benchInsulation, 25, "250 V")[0]?.[0]).toBe(
-      'class: the text "250 V" is not known; known are "NETA 250 V", "NETA 600 V", "NETA 1000 V", "NEMA AB 4", "TM 5-683 500 V", "TM 5-683 1000 V".',
+      'class: the text "250 V" is not known; known are "NETA 250 V", "NETA 600 V", "NETA 1000 V", "IEC 60898-1 poles", "IEC 60898-1 frame", "NEMA AB 4", "TM 5-683 500 V", "TM 5-683 1000 V".',
     );
     expect(answers(benchInsulation, 25)[0]?.[0]).toBe("class is missing.");
   });

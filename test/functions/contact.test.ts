@@ -1,6 +1,7 @@
 import { call } from "../../src/definition/call";
 import type { Argument } from "../../src/definition/cells";
 import type { AnyDefinition } from "../../src/definition/define";
+import { explained } from "../../src/definition/explained";
 import contactLimit from "../../src/functions/contact.limit";
 import contactOhms from "../../src/functions/contact.ohms";
 import contactShare from "../../src/functions/contact.share";
@@ -106,4 +107,16 @@ describe("CONTACT.TERMINAL", () => {
       'standard: the text "UL" is not known; known are "IEC 60898-1", "IEC 60947-2", "UL 489", "UL 489 100 %".',
     );
   });
+});
+
+test.each([
+  ["CONTACT.WATTS", contactWatts, [20, 160]],
+  ["CONTACT.OHMS", contactOhms, [20, 160]],
+  ["CONTACT.SHARE", contactShare, [20, 160, 20]],
+] as const)("%s asks after millivolts typed for volts, and only then", (_, definition, args) => {
+  expect(explained(definition, args).cautions[0]).toBe(
+    "160 V is no drop of a pole; were millivolts meant? 160 mV is 0.16 V.",
+  );
+  const usual = args.map((value, place) => (place === 1 ? 0.16 : value));
+  expect(explained(definition, usual).cautions.join(" ")).not.toMatch(/millivolts meant/);
 });

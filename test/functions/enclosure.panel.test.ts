@@ -29,6 +29,13 @@ describe("ENCLOSURE.PANEL", () => {
     expect(rows[0]?.[6]).toMatch(/^first below margin 1, at 90 °C inside$/); // 110 − 80 × 0.5², by hand.
   });
 
+  test("a blank room, which some hosts hand over as 0, never becomes a cool board", () => {
+    expect(first([20, 4, 16, ...box, 0])).toBe(
+      "BadInput: room: 0 °C is also what a blank cell counts as; type the room's temperature, 0.1 for freezing.",
+    );
+    expect(first([20, 4, 16, ...box, 0.1])).toBeCloseTo(2.56, 12);
+  });
+
   test("a first row that is blank still shows total and inside temperature", () => {
     const rows = call(panel, [[[null], [20]], [[null], [4]], [[null], [20]], ...box, 30, undefined, "flat"]);
     expect(rows[0]?.slice(0, 5)).toEqual(["", "", "", "", 4]);

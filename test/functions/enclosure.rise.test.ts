@@ -33,6 +33,14 @@ describe("ENCLOSURE.RISE", () => {
     );
   });
 
+  test("a room of 0 °C is said: it may be a blank cell", () => {
+    const args = [40, 0.6, 0.4, 0.15, "wall", omitted, omitted];
+    expect(explained(rise, [...args, 0]).cautions[0]).toBe(
+      "The room is taken at 0 °C; some sheets hand a blank cell over as 0.",
+    );
+    expect(explained(rise, [...args, 10]).cautions[0]).not.toMatch(/0 °C/);
+  });
+
   test("partitions belong to IEC TR 60890 alone, at most three of them", () => {
     expect(told(rise, 40, 2, 0.8, 0.6, "wall", "balance", omitted, omitted, 2)).toBe(
       'BadInput: partitions: only the method "IEC TR 60890" takes them, not "balance"; leave them out.',

@@ -26,6 +26,19 @@ describe("ENCLOSURE.WIRE", () => {
     expect(refusal(10, 1, null)).toBe("BadInput: size is blank.");
   });
 
+  test("two in parallel on a bench are a cable of two cores in a shop: neither is guessed", () => {
+    expect(refusal(10, 1, "2 × 3/0 AWG")).toMatch(
+      /^BadInput: size: the size of one conductor is wanted, not the text "2 × 3\/0 AWG": of several alike in parallel each carries its part/,
+    );
+    expect(refusal(10, 1, "3x2.5 mm2")).toMatch(/of a cable's name only the core counts\.$/);
+  });
+
+  test("copper at 0 °C is said: it may be a blank cell", () => {
+    expect(explained(wire, [10, 1, "10 mm²", 0]).cautions[0]).toBe(
+      "The copper is taken at 0 °C; some sheets hand a blank cell over as 0.",
+    );
+  });
+
   test("the temperature in °F is noticed", () => {
     expect(refusal(10, 1, "10 mm2", 300)).toBe(
       "BadInput: temperature: at most 250 °C is wanted, not 300 °C; in °C; was °F meant?",

@@ -72,7 +72,7 @@ export const megohms = quantity(
 );
 
 export const insulationClass = word(
-  "the document and the voltage class (NETA) or test voltage (TM 5-683) to judge by",
+  "the document and the voltage class (NETA), what is measured (IEC 60898-1: across and between poles, or to the frame) or the test voltage (TM 5-683) to judge by",
   Object.keys(insulationClasses) as [InsulationClassName, ...InsulationClassName[]],
 );
 
