@@ -28,6 +28,7 @@ export const compareValues = (
   const gone: string[] = [];
   for (const part of new Set([...Object.keys(old), ...Object.keys(now)])) {
     const sheet = [...sheets].find(([, path]) => path === part)?.[0];
+    if (textOf(formulas[part]) === textOf(now[part]) && textOf(old[part]) === textOf(now[part])) continue;
     if (sheet !== undefined && part in now) {
       const isKept = (address: string) => kept.some((place) => cellOf(place) === address && sheetOf(place) === sheet);
       const compared = compareSheet(textOf(formulas[part]), textOf(now[part]), isKept);
