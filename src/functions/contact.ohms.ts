@@ -2,6 +2,7 @@ import { poleOhms } from "../contact/ohms";
 import { define } from "../definition/define";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
+import { dropCaution, hotLeadsCaution } from "./accounts/cautions";
 import { poleCurrent, poleDrop } from "./arguments/contact";
 import { millivoltsCaution } from "./arguments/millivolts";
 
@@ -17,7 +18,8 @@ export default define({
   cautions: [
     "A drop in phase with the current is meant: near a high a.c. current the loop of the meter's leads picks up a voltage that is not in the pole.",
     "Contacts are not ohmic: a reading at a few amperes may be several times that at the rating (common practice, no source). Compare readings at one current only.",
-    "The current burns though the voltage is low: bolt the leads, and let the breaker cool before touching it.",
+    hotLeadsCaution,
+    dropCaution,
   ],
   examples: [
     { cells: [20, 0.16], gives: [0.008], worked: "hand-worked: 0.16 V ÷ 20 A = 8 mΩ" },

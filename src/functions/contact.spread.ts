@@ -3,6 +3,7 @@ import { lowestPole, poleSpread } from "../contact/spread";
 import { define } from "../definition/define";
 import { tex } from "../definition/tex";
 import { say, sayNumber } from "../metrology/say";
+import { dropCaution, hotLeadsCaution } from "./accounts/cautions";
 import { poles } from "./arguments/contact";
 
 export default define({
@@ -23,6 +24,8 @@ export default define({
     "A fault that all poles share does not show here; a breaker of one pole is compared with others like it.",
     "The answer is one row per pole, also where the poles lie across: TRANSPOSE turns it.",
     "Measure all poles at one current and equally warm: the ratio then does not depend on the current or the meter's gain.",
+    hotLeadsCaution,
+    dropCaution,
   ],
   examples: [
     {

@@ -28,6 +28,7 @@ export default define({
   cautions: [
     "The limits hold at the rated current, settled (no more than 1 K change in an hour is common practice), with the standard's test conductors: thinner leads heat the terminal.",
     "The conductor has a limit of its own: a terminal within its rise may still be too hot for 60 °C or 75 °C insulation in a warm enclosure.",
+    "Bright metal shows far too cold to an infrared thermometer: use a probe fixed while it is dead, or a blackened patch (common practice, no source).",
     "A terminal hotter than its neighbours usually means a loose joint: switch off and isolate before touching it.",
   ],
   examples: [

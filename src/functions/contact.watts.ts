@@ -2,6 +2,7 @@ import { poleWatts } from "../contact/watts";
 import { define } from "../definition/define";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
+import { dropCaution, hotLeadsCaution } from "./accounts/cautions";
 import { poleCurrent, poleDrop } from "./arguments/contact";
 import { millivoltsCaution } from "./arguments/millivolts";
 
@@ -15,7 +16,8 @@ export default define({
   cautions: [
     "Measure the drop warm and settled, at the terminals and inside the lead connections, or the joints of the leads are counted too.",
     "On a.c. the drop is taken to be in phase with the current; a voltage picked up by the loop of the meter's leads is not heat.",
-    "The source is a low-voltage one, but its current burns: bolt the leads, keep hands off while it runs, let it cool before touching.",
+    hotLeadsCaution,
+    dropCaution,
   ],
   examples: [
     { cells: [20, 0.16], gives: [3.2], worked: "hand-worked: 20 A × 0.16 V = 3.2 W" },

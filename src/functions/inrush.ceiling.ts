@@ -4,7 +4,8 @@ import { tex } from "../definition/tex";
 import { motorCeiling } from "../inrush/ceiling";
 import { ceilingPercent, ceilingSource, exceptionPercent, slowSynchronous } from "../inrush/nfpa70";
 import { say } from "../metrology/say";
-import { standardRatings, standardRatingsSource } from "../trip/nfpa70";
+import { addedIn2023, standardRatings, standardRatingsSource } from "../trip/nfpa70";
+import { codeCaution } from "./accounts/cautions";
 import { motorType } from "./arguments/inrush";
 
 export default define({
@@ -29,6 +30,7 @@ export default define({
     "A ceiling is no recommendation: the smallest rating that lets the motor start protects its circuit best.",
     "This breaker guards against short circuits; the motor needs overload protection of its own, set by the nameplate (430.32).",
     "A smaller maximum marked on the equipment, or by the maker of the overload relay, goes first.",
+    codeCaution,
   ],
   examples: [
     {
@@ -83,12 +85,18 @@ export default define({
           ? "the exception allows no larger standard rating"
           : `up to ${say(inside, "A")}, the largest standard rating within ${say(Number(exception), "A")}`
       }.`,
-      cautions:
-        motorType === "synchronous"
+      cautions: [
+        ...(Number(ceiling) <= addedIn2023
+          ? [
+              `Where the edition of 2023 is in force ${say(addedIn2023, "A")} is a standard rating too, and then the next size here.`,
+            ]
+          : []),
+        ...(motorType === "synchronous"
           ? [
               `A synchronous motor of low torque and low speed (${slowSynchronous.speed} r/min or less) that starts unloaded needs no more than ${slowSynchronous.percent} % (from memory).`,
             ]
-          : [],
+          : []),
+      ],
     };
   },
 });

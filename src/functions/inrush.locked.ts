@@ -19,6 +19,7 @@ export default define({
     "Use the high end to ask whether a breaker rides through, the low end to ask whether it trips on a stalled motor.",
     "The value is r.m.s. after the first cycles: the first peak is higher, see INRUSH.PEAK.",
     "The voltage is the one at the motor; it falls during a start, and the current with it.",
+    "Never block a rotor to measure this: it burns out within seconds, and what holds it may let go. Record a real start instead.",
   ],
   examples: [
     {

@@ -5,6 +5,7 @@ import { motorFullLoad, motorTable } from "../inrush/full-load";
 import { horsepower, horsepowerSource, kilowattsPerHorsepower, sayHorsepower } from "../inrush/horsepower";
 import { singlePhase, systemVoltagesSource, threePhase } from "../inrush/nfpa70-currents";
 import { say, sayNumber } from "../metrology/say";
+import { codeCaution } from "./accounts/cautions";
 import { phases, volts } from "./arguments/inrush";
 
 /** hp, from a power in the unit it was typed in. */
@@ -26,6 +27,7 @@ export default define({
     "The table's current sizes conductors, disconnects and the breaker of the branch circuit; the overload device is set by the nameplate.",
     "Motors of low speed, high torque or several speeds draw more than the table: the nameplate then decides (430.6(A)(1), from memory).",
     "This is no starting current: that is four to eight times as much (common practice, no source); see INRUSH.LOCKED.",
+    codeCaution,
   ],
   examples: [
     { cells: [1, 230, 1], gives: [8], worked: "NFPA 70 Table 430.248: 1 hp, 230 V column, 8.0 A" },

@@ -24,6 +24,7 @@ export default define({
   cautions: [
     "Points to plan with, not limits: closing near voltage zero on a core left magnetised the same way is the worst case, and most closings are milder.",
     "Toroids and other low-loss cores may peak at 30 to 60 times in the first cycle (from memory); a stiff supply makes it worse.",
+    "A breaker that rides through is not thereby permitted: the code limits what may protect a transformer and its conductors (NFPA 70, 450.3, from memory), and the local code decides.",
     "The inrush is one-sided pulses: peak-sensing magnetic releases feel more of it than an r.m.s. meter shows.",
   ],
   examples: [

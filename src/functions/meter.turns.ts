@@ -21,6 +21,7 @@ export default define({
   cautions: [
     "Count the passes through the jaws, not the loops outside: a conductor that goes through once is one turn.",
     "All turns the same way round; a turn wound back takes one off.",
+    "Wind and unwind the turns with the source off and the conductor dead. A current transformer whose secondary is open while current flows makes a voltage that kills: never take its meter off before the source.",
     "The limit of error of the reading is divided by the turns as well; the reading must stay inside the clamp's range.",
   ],
   examples: [

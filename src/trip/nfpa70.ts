@@ -12,13 +12,23 @@ export const standardRatings: readonly number[] = [
   700, 800, 1000, 1200, 1600, 2000, 2500, 3000, 4000, 5000, 6000,
 ];
 
+/** The edition of 2023 lists this one besides, A. */
+export const addedIn2023 = 10;
+
 export const standardRatingsSource: Source = {
-  ...from("Table 240.6(A)"),
+  ...from(`Table 240.6(A); that of 2023 begins at ${addedIn2023} A`),
+  edition: "2020",
   tables: [
     {
       title: "Standard ampere ratings",
       columns: [["rating", "A"]],
       rows: standardRatings.map((rating) => [rating]),
+      guard,
+    },
+    {
+      title: "Standard ampere rating added in 2023",
+      columns: [["rating", "A"]],
+      rows: [[addedIn2023]],
       guard,
     },
   ],

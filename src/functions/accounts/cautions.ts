@@ -13,5 +13,14 @@ export const verdictCaution =
 export const injectionCaution =
   "Test a breaker out of its board: switched off, locked out, proved dead. The source's voltage is low, its current burns: bolted leads, hands off, let lead and breaker cool.";
 
+export const dropCaution =
+  "The millivolts of a board in service ride on the mains voltage: reading them there is live work, for those licensed to it, with a meter and leads rated for it.";
+
+export const hotLeadsCaution =
+  "On a bench the voltage is low, but the current burns: bolt the leads, hands off while it flows, let leads and breaker cool before touching.";
+
+export const codeCaution =
+  "By the NFPA 70 named here; which edition is in force, with which local changes, and who may do the work, the place decides.";
+
 export const rideThroughCaution =
   "Riding through is not permission: the conductor, the rules for small conductors and for motor circuits, and the local code decide the rating.";

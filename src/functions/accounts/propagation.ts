@@ -4,6 +4,7 @@ import type { Propagated } from "../../metrology/propagate";
 import { say, sayNumber, type Unit } from "../../metrology/say";
 import type { Source } from "../../metrology/source";
 import type { DegreesPair } from "../arguments/meter";
+import { dropCaution, hotLeadsCaution } from "./cautions";
 
 /** What METER.WATTS and METER.OHMS rest on. */
 export const propagationSources: readonly Source[] = [
@@ -26,6 +27,8 @@ export const propagationCautions: readonly string[] = [
   "First order: good while each relative uncertainty is a few per cent.",
   "One meter used for both readings, or readings taken in pairs while the source drifts, are correlated: give the correlation, it may help or hurt.",
   "What the readings do not show is not in it: leads' joints inside the measured drop, a pole not yet warm, a current that is no sine.",
+  hotLeadsCaution,
+  dropCaution,
 ];
 
 /** A current and a drop as they were read: A, V, standard uncertainties of both. */
