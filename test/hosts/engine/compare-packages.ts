@@ -12,16 +12,21 @@ export const sheetParts = (parts: Readonly<Record<string, Uint8Array>>): Map<str
   const root = relations("_rels/.rels").find((token) => attribute(token, "Type")?.endsWith("/officeDocument"));
   const workbook = (attribute(root ?? "", "Target") ?? "").replace(/^\//, "");
   const [, folder = "", file = ""] = /^(.*\/)?([^/]*)$/.exec(workbook) ?? [];
+  // A sheet of another kind holds no cells that are calculated.
+  const isSheet = (token: string) => attribute(token, "Type")?.endsWith("/worksheet");
   const targets = new Map(
-    relations(`${folder}_rels/${file}.rels`).map((token) => [attribute(token, "Id"), attribute(token, "Target") ?? ""]),
+    relations(`${folder}_rels/${file}.rels`)
+      .filter(isSheet)
+      .map((token) => [attribute(token, "Id"), attribute(token, "Target") ?? ""]),
   );
   const sheets = tokensOf(textOf(parts[find(workbook) ?? ""])).filter((token) => tagName(token) === "sheet");
   return new Map(
-    sheets.map((token) => {
+    sheets.flatMap((token): [string, string][] => {
       const id = attributesOf(token).find(([name]) => name.endsWith(":id"))?.[1];
-      const target = targets.get(id) ?? "";
+      const target = targets.get(id);
+      if (target === undefined) return [];
       const path = new URL(target.startsWith("/") ? target : folder + target, "file:///").pathname.slice(1);
-      return [unescaped(attribute(token, "name") ?? ""), find(path) ?? path];
+      return [[unescaped(attribute(token, "name") ?? ""), find(path) ?? path]];
     }),
   );
 };

@@ -68,6 +68,19 @@ describe("a patched workbook", () => {
     expect([...after.keys()]).toEqual([...before.keys()]);
   });
 
+  test("keeps the names of parts to the byte, also those that are no UTF-8", async () => {
+    const plain = workbookAround(sheetAround('<row r="1"><c r="A1"><f>1+1</f><v>9</v></c></row>'), {
+      "xl/Bxild.bin": "x",
+    });
+    // As an old program writes "xl/Büild.bin": one byte for its second letter.
+    const bytes = Uint8Array.from(
+      Buffer.from(Buffer.from(plain).toString("latin1").replaceAll("Bxild", "B\u0081ild"), "latin1"),
+    );
+    const { before, after } = await recalculated(bytes);
+    expect(differing(before, after)).toEqual([sheet1]);
+    expect([...after.keys()].filter((name) => name.endsWith(".bin"))).toEqual(["xl/B\u0081ild.bin"]);
+  });
+
   test("lets a dynamic array grow into new cells and rows, and shrink out of old ones", async () => {
     const rows =
       '<row r="1"><c r="A1" s="0"><v>4</v></c><c r="C1" cm="1"><f t="array" ref="C1:C2">_xlfn.SEQUENCE(A1)</f><v>1</v></c></row>' +

@@ -5,7 +5,7 @@ import type { Entry } from "./zip";
 /** 1 January 1980, so that the same workbook gives the same bytes. */
 const EPOCH = 0x00210000;
 
-/** A part as a new or changed entry. */
+/** A part as a new entry, or as a changed one that keeps what is told of it, its name too. */
 export const pack = (name: string, bytes: Uint8Array, like?: Entry): Entry => ({
   time: EPOCH,
   extra: new Uint8Array(),
@@ -27,7 +27,7 @@ export const writeEntries = (entries: readonly Entry[]): Uint8Array<ArrayBuffer>
   const directory: Uint8Array[] = [];
   let offset = 0;
   for (const entry of entries) {
-    const name = new TextEncoder().encode(entry.name);
+    const name = entry.writtenName ?? new TextEncoder().encode(entry.name);
     // Sizes stand in the header, so no descriptor follows the data (bit 3).
     const flags = entry.flags & ~0x0008;
     const common = [

@@ -7,6 +7,8 @@ import { UnreadableWorkbook } from "./unreadable";
 /** One entry as the package's directory lists it. Its bytes stay packed until they are asked for. */
 export interface Entry {
   readonly name: string;
+  /** The name as it is written, which need not be UTF-8; left out for a new entry. */
+  readonly writtenName?: Uint8Array;
   readonly method: number;
   readonly time: number;
   readonly crc: number;
@@ -56,7 +58,8 @@ const entriesOf = (bytes: Uint8Array): Entry[] => {
     const u32 = (offset: number) => view.getUint32(at + offset, true);
     const [packedSize, size, local] = [u32(20), u32(24), u32(42)];
     const [nameLength, extraLength, commentLength] = [u16(28), u16(30), u16(32)];
-    const name = new TextDecoder().decode(slice(bytes, at + 46, nameLength));
+    const writtenName = slice(bytes, at + 46, nameLength);
+    const name = new TextDecoder().decode(writtenName);
     if (u16(8) & 1) throw new UnreadableWorkbook("This workbook is encrypted.");
     if (names.has(name.toLowerCase())) throw new UnreadableWorkbook(`This workbook holds the part ${name} twice.`);
     names.add(name.toLowerCase());
@@ -72,6 +75,7 @@ const entriesOf = (bytes: Uint8Array): Entry[] => {
     const start = local + 30 + view.getUint16(local + 26, true) + view.getUint16(local + 28, true);
     entries.push({
       name,
+      writtenName,
       method: u16(10),
       time: u32(12),
       crc: u32(16),
