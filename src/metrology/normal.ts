@@ -69,8 +69,11 @@ export const lnNormalCdf = (z: number): number => {
 };
 
 /** φ(z)/Φ(z), the derivative of ln Φ(z). */
-export const normalSlope = (z: number): number =>
-  z < -core ? 1 / (Math.sqrt(2 * Math.PI) * scaledTail(-z)) : bell(z) / (Math.sqrt(2 * Math.PI) * normalCdf(z));
+export const normalSlope = (z: number): number => {
+  if (z < -core) return 1 / (Math.sqrt(2 * Math.PI) * scaledTail(-z));
+  const height = bell(z);
+  return height / (Math.sqrt(2 * Math.PI) * (z <= core ? 0.5 + beyondHalf(z) : 1 - scaledTail(z) * height));
+};
 
 const inner = [
   [

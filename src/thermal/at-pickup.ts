@@ -1,4 +1,5 @@
-import { type Censored, likeliest } from "./censored";
+import { likeliest } from "./censored";
+import type { Censored } from "./least-squares";
 import { lnTimeConstants, type Trial } from "./trial";
 
 /** What the trials say if the pickup were this one. */
@@ -33,10 +34,10 @@ export const unexplained = (trials: readonly Trial[], pickup: number): Censored 
 };
 const one = [1] as const;
 
-/** The likelihood of the trials beside a pickup between every preload and every tripping current. */
-export const atPickup = (trials: readonly Trial[], pickup: number): AtPickup => {
+/** The likelihood of the trials beside a pickup between every preload and every tripping current; sooner found from one `near` it. */
+export const atPickup = (trials: readonly Trial[], pickup: number, near?: AtPickup): AtPickup => {
   const data = unexplained(trials, pickup);
-  const best = likeliest(data);
+  const best = likeliest(data, near && { coefficients: [near.lnTimeConstant], scale: near.scatter });
   if (!best) throw new RangeError(`no likelihood at a pickup of ${pickup} A`);
   // By the envelope theorem the best time constant and scatter may be held still.
   const slope = best.pulls.reduce((sum, pull, i) => sum + pull * (data.slopes[i] as number), 0);

@@ -1,7 +1,7 @@
 import { normalQuantile } from "../metrology/normal";
 import { studentQuantile } from "../metrology/student";
 import { atPickup, unexplained } from "./at-pickup";
-import { locationLimit, scaleLimit } from "./conditional";
+import { limitAtMost, limitBeside, type Side } from "./conditional";
 import { crossing, type PickupProfile } from "./pickup-profile";
 import type { Trial } from "./trial";
 
@@ -26,30 +26,32 @@ export const pickupLimits = (trials: readonly Trial[], profile: PickupProfile, l
 
 /**
  * A time constant or scatter belongs to the interval if any pickup allows it. So its limit (as a logarithm) is the farthest of
- * the limits beside each pickup, looked for over the pickups that are above the level themselves.
+ * the limits beside each pickup, looked for over the pickups that are above the level themselves. Each held current may leave a
+ * summit of its own, so every point of the profile is asked, the most promising first.
  */
 const farthest = (
   trials: readonly Trial[],
   profile: PickupProfile,
   { low = 0, high = Infinity }: Limits,
-  { level, side, of }: { level: number; side: 1 | -1; of: "time constant" | "scatter" },
+  at: Side,
 ): number => {
-  const tripped = trials.filter(({ held }) => !held).length;
-  const limit = of === "time constant" ? locationLimit : scaleLimit;
+  const inside = profile.points.filter(({ logLikelihood }) => logLikelihood >= at.level);
+  const promising = inside
+    .map((point, i) => ({ point, i, most: limitAtMost(unexplained(trials, point.pickup), point, at) }))
+    .map(({ most, ...point }) => ({ ...point, most: most === undefined ? -Infinity : at.side * most }))
+    .sort((a, b) => b.most - a.most);
+  let [best, top] = [-Infinity, 0];
+  for (const { point, i, most } of promising) {
+    if (most <= best) break;
+    const reached = at.side * limitBeside(unexplained(trials, point.pickup), point, at);
+    if (reached > best) [best, top] = [reached, i];
+  }
+  const near = inside[top];
   const reach = (pickup: number): number =>
-    side * limit(unexplained(trials, pickup), atPickup(trials, pickup), level, side);
-  // Where to look: the reach if nothing were held, which needs no search of its own.
-  const inside = profile.points.filter(({ logLikelihood }) => logLikelihood >= level);
-  const rough = inside.map(({ logLikelihood, lnTimeConstant, scatter }) => {
-    const drop = (2 * (logLikelihood - level)) / tripped;
-    return of === "time constant"
-      ? side * lnTimeConstant + scatter * Math.sqrt(Math.expm1(drop))
-      : side * Math.log(scatter) + Math.sqrt(drop / 2);
-  });
-  const top = rough.indexOf(Math.max(...rough));
+    at.side * limitBeside(unexplained(trials, pickup), atPickup(trials, pickup, near), at);
   const lowest = low > 0 ? low : (inside[0]?.pickup as number);
   const edge = (i: number): number => (i < 0 ? lowest : (inside[i]?.pickup ?? high));
-  return side * highest(reach, edge(top - 2), edge(top + 2));
+  return at.side * Math.max(best, highest(reach, edge(top - 1), edge(top + 1)));
 };
 
 /** The highest value of a function with one top between two ends, by golden section. */

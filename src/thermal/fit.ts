@@ -20,10 +20,10 @@ export const fittedTo = (
 ): Fitted => {
   const trials = inOrder(rows);
   refuseUnidentifiable(trials, next);
-  const profile = pickupProfile(trials);
+  const tripped = trials.filter(({ held }) => !held).length;
+  const profile = pickupProfile(trials, tripped > 2 ? dropAtConfidence(confidences[0], tripped) : 0);
   refuseRunaway(trials, profile, next);
   const { best, pinned } = profile;
-  const tripped = trials.filter(({ held }) => !held).length;
   const counts = { tripped, held: trials.length - tripped, leftOut, pinned };
   const timeConstant = Math.exp(best.lnTimeConstant);
   if (best.scatter < exact)
@@ -64,14 +64,18 @@ const unbounded = (value: number): Estimate => ({
 const end = (limits: Limits | undefined, side: "low" | "high"): End =>
   limits ? (limits[side] ?? "no limit") : "not known";
 
-/** One-sided confidences at which the profile is written down, on either side of its top. */
-const confidences = [5e-4, 0.002, 0.005, 0.0125, 0.025, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45];
+/** One-sided confidences at which the profile is written down, on either side of its top, the farthest first. */
+const confidences = [5e-4, 0.002, 0.005, 0.0125, 0.025, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45] as const;
+
+/** How far below its top the likelihood has fallen there. */
+const dropAtConfidence = (confidence: number, tripped: number): number =>
+  dropAt(studentQuantile(confidence, tripped - 2), tripped);
 
 const profileRows = (trials: readonly Trial[], profile: PickupProfile, tripped: number): ProfileRow[] => {
   const { best, points } = profile;
   const pickups = new Set([best.pickup]);
   for (const confidence of confidences) {
-    const level = best.logLikelihood - dropAt(studentQuantile(confidence, tripped - 2), tripped);
+    const level = best.logLikelihood - dropAtConfidence(confidence, tripped);
     pickups.add(nearCrossing(profile, { level, side: "low" }) ?? (points[0]?.pickup as number));
     pickups.add(nearCrossing(profile, { level, side: "high" }) as number);
   }

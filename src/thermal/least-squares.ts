@@ -1,5 +1,12 @@
-import type { Censored } from "./censored";
 import { solveSymmetric } from "./symmetric";
+
+/** Observations y = x·β + σ·ε, ε normal. Of a held one only "at least y" is known (right-censored). */
+export interface Censored {
+  readonly y: readonly number[];
+  readonly held: readonly boolean[];
+  /** A row of x for each y. */
+  readonly design: readonly (readonly number[])[];
+}
 
 /** β and σ of the seen observations alone; with all of them held (or too few seen) of all as if seen, as a start. */
 export const leastSquares = ({ y, held, design }: Censored): { coefficients: number[]; scale: number } | undefined => {

@@ -7,8 +7,11 @@ import type { Trial } from "./trial";
  * A point of the profile: a pickup of a stretch between two held currents. Towards the upper end of a stretch the likelihood
  * climbs or falls with the logarithm of the distance to it, so x = −ln(that distance ÷ the stretch).
  */
-export interface ProfilePoint extends AtPickup, Height {
+export interface ProfilePoint extends AtPickup, Height, Place {}
+
+interface Place {
   readonly stretch: Stretch;
+  readonly x: number;
 }
 
 /** Pickups from (that held current included) up to the next held current or the lowest tripping current (excluded). */
@@ -28,38 +31,69 @@ export interface PickupProfile {
   readonly pinned: boolean;
 }
 
-/** The likelihood of every pickup that the trials allow. The trials hold at least one trip above every preload. */
-export const pickupProfile = (trials: readonly Trial[]): PickupProfile => {
+/**
+ * The likelihood of every pickup that the trials allow; left out between held currents where it lies more than `deepest` below its
+ * top. The trials hold at least one trip above every preload.
+ */
+export const pickupProfile = (trials: readonly Trial[], deepest = Infinity): PickupProfile => {
   const above = Math.max(...trials.map(({ preload }) => preload));
   const below = Math.min(...trials.filter(({ held }) => !held).map(({ current }) => current));
   const walls = [...new Set(trials.filter(({ held }) => held).map(({ current }) => current))]
     .filter((current) => current > above && current < below)
     .sort((a, b) => a - b);
-  const points: ProfilePoint[] = [];
-  const tops: ProfilePoint[] = [];
-  [above, ...walls].forEach((from, i) => {
-    const stretch = { from, to: walls[i] ?? below };
-    const at = (x: number) => point(trials, stretch, x);
-    const scanned = places(stretch, i === 0).map(at);
-    points.push(...scanned);
-    tops.push(...summits(scanned, at));
-  });
-  const all = [...points, ...tops].sort((a, b) => a.pickup - b.pickup);
-  const highest = all.reduce((best, one) => (one.logLikelihood > best.logLikelihood ? one : best));
-  // Below a long hold the likelihood may reach its top a hair before the held current: that is the held current.
-  const wall = points.find(
-    ({ x, pickup, logLikelihood }) =>
-      x === 0 && Math.abs(pickup - highest.pickup) < 1e-6 * pickup && logLikelihood > highest.logLikelihood - 1e-6,
+  const stretches = [above, ...walls].map((from, i): Stretch => ({ from, to: walls[i] ?? below }));
+  const atWalls = along<Stretch, ProfilePoint>(stretches.slice(1), (stretch, near) =>
+    point(trials, { stretch, x: 0 }, near),
   );
-  const best = wall ?? highest;
+  const all: ProfilePoint[] = [];
+  let highest = Math.max(...atWalls.map(({ logLikelihood }) => logLikelihood));
+  // The most promising stretches first: the others are then seen to lie too deep, and only their held current is kept.
+  const promises = stretches.map((stretch, i) => {
+    const [lower, upper] = [atWalls[i - 1], atWalls[i]];
+    return { stretch, lower, most: lower && upper ? mostBetween(trials, lower, upper) : Infinity };
+  });
+  for (const { stretch, lower, most } of promises.sort((a, b) => b.most - a.most)) {
+    if (lower) all.push(lower);
+    if (most < highest - deepest - 1) continue;
+    const at = (x: number, near = lower) => point(trials, { stretch, x }, near);
+    const scanned = along<number, ProfilePoint>(places(stretch, !lower), at);
+    const found = [...scanned, ...summits(lower ? [lower, ...scanned] : scanned, at)];
+    highest = Math.max(highest, ...found.map(({ logLikelihood }) => logLikelihood));
+    all.push(...found);
+  }
+  all.sort((a, b) => a.pickup - b.pickup);
+  const top = all.reduce((best, one) => (one.logLikelihood > best.logLikelihood ? one : best));
+  // Below a long hold the likelihood may reach its top a hair before the held current: that is the held current.
+  const wall = all.find(
+    ({ x, pickup, logLikelihood }) =>
+      x === 0 && Math.abs(pickup - top.pickup) < 1e-6 * pickup && logLikelihood > top.logLikelihood - 1e-6,
+  );
+  const best = wall ?? top;
   return { points: all, best, above, below, pinned: best.x === 0 };
+};
+
+/**
+ * No pickup between two neighbouring held currents is likelier than this. There the hold at the upper one only takes away; without it
+ * the likelihood runs on smoothly up to that current, so that unless it has a summit in between it is highest at an end.
+ */
+const mostBetween = (trials: readonly Trial[], lower: ProfilePoint, upper: ProfilePoint): number => {
+  const without = trials.filter(({ held, current }) => !held || current > upper.pickup);
+  const from = atPickup(without, lower.pickup, upper);
+  return from.slope > 0 && upper.slope < 0 ? Infinity : Math.max(from.logLikelihood, upper.logLikelihood);
+};
+
+/** One after the other, each being told what came of the one before. */
+const along = <T, R>(items: readonly T[], each: (item: T, before: R | undefined) => R): R[] => {
+  const done: R[] = [];
+  for (const item of items) done.push(each(item, done.at(-1)));
+  return done;
 };
 
 const pickupAt = ({ from, to }: Stretch, x: number): number => (x === 0 ? from : to - (to - from) * Math.exp(-x));
 
-const point = (trials: readonly Trial[], stretch: Stretch, x: number): ProfilePoint => {
+const point = (trials: readonly Trial[], { stretch, x }: Place, near?: AtPickup): ProfilePoint => {
   const distance = (stretch.to - stretch.from) * Math.exp(-x);
-  const at = atPickup(trials, pickupAt(stretch, x));
+  const at = atPickup(trials, pickupAt(stretch, x), near);
   return { ...at, stretch, x, height: at.logLikelihood, slope: at.slope * distance };
 };
 
@@ -69,7 +103,7 @@ const point = (trials: readonly Trial[], stretch: Stretch, x: number): ProfilePo
  */
 const places = ({ from, to }: Stretch, lowest: boolean): number[] => {
   const close = [1e-12, 1e-10, 1e-8, 1e-6, 1e-5, 1e-4].filter((share) => from > 0 && share * (to - from) > 1e-15 * to);
-  const xs = lowest ? [...close, 1e-3, 0.01, 0.03, 0.06, 0.1].map((share) => -Math.log1p(-share)) : [0];
+  const xs = lowest ? [...close, 1e-3, 0.01, 0.03, 0.06, 0.1].map((share) => -Math.log1p(-share)) : [];
   const last = Math.log((to - from) / (2e-15 * to));
   for (let [x, step] = [0.15, 0.15]; x < last; x += step, step *= 1.04) xs.push(x);
   return xs;
@@ -86,8 +120,9 @@ export const crossing = (trials: readonly Trial[], profile: PickupProfile, edge:
   const cell = cellOf(profile, edge);
   if (typeof cell !== "object") return cell;
   const { inside, outside } = cell;
-  const misses = (x: number) => point(trials, inside.stretch, x).logLikelihood - edge.level;
-  return point(trials, inside.stretch, root(misses, outside.x, inside.x)).pickup;
+  const { stretch } = inside;
+  const misses = (x: number) => point(trials, { stretch, x }, inside).logLikelihood - edge.level;
+  return pickupAt(stretch, root(misses, outside.x, inside.x));
 };
 
 /** A pickup near an edge, by straight interpolation in the root of the drop: good enough to place rows of a table. */

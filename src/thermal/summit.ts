@@ -9,13 +9,16 @@ export interface Height {
 
 /**
  * The local maxima between the given points, found where the slope turns from rising to falling: to the last digits,
- * which no search for the highest value alone can give.
+ * which no search for the highest value alone can give. `at` is told the given point before x.
  */
-export const summits = <H extends Height>(points: readonly H[], at: (x: number) => H): H[] => {
+export const summits = <H extends Height>(points: readonly H[], at: (x: number, before: H) => H): H[] => {
   const found: H[] = [];
   for (let i = 1; i < points.length; i++) {
     const [before, after] = [points[i - 1] as H, points[i] as H];
-    if (before.slope > 0 && after.slope <= 0) found.push(at(root((x) => at(x).slope, before.x, after.x)));
+    if (before.slope > 0 && after.slope <= 0) {
+      const near = (x: number) => at(x, before);
+      found.push(near(root((x) => near(x).slope, before.x, after.x)));
+    }
   }
   return found;
 };

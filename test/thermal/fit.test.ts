@@ -112,6 +112,90 @@ test("thirty trips: estimates and limits as scipy finds them", () => {
   near(timeConstant.high, 104.02911932601963, 1e-7);
 });
 
+// scipy 1.10 in scratch Python, no formula shared: beside each of some hundred pickups, held currents among them, brentq on ln τ (or
+// ln σ) with the other maximised by minimize_scalar; the farthest of all pickups, refined by minimize_scalar. 95 % levels by scipy.stats.
+test.each([
+  {
+    name: "3 trips and 4 holds: the slowest strip has its pickup at a held current",
+    tripped: [
+      [28, 50.2, 0],
+      [26.07, 107, 0],
+      [40, 25.8, 0],
+    ],
+    held: [
+      [17.16, 36000],
+      [19, 36000],
+      [14.1, 600],
+      [21, 309],
+    ],
+    timeConstantHigh: 1039.1581302,
+    scatter: [0.118435812, 7.245374869],
+  },
+  {
+    name: "4 trips and 13 holds: the widest scatter has its pickup at a held current far above the likeliest",
+    tripped: [
+      [54, 30.2, 0],
+      [48.74, 38.6, 0],
+      [34.45, 76, 1.4],
+      [49, 19.7, 0],
+    ],
+    held: [
+      [16, 3600],
+      [16, 36000],
+      [19.31, 36000],
+      [21.56, 92.1],
+      [25.68, 80.4],
+      [17.27, 36000],
+      [15, 600],
+      [22.05, 66.3],
+      [24, 89.9],
+      [16, 3600],
+      [15.28, 36000],
+      [21.65, 156],
+      [16.33, 3600],
+    ],
+    timeConstantHigh: 406.9212718,
+    scatter: [0.1723794746, 1.8728425257],
+  },
+])("the limits are the farthest over all pickups, behind every hold: $name", (log) => {
+  const { tripped, held, timeConstantHigh, scatter } = log;
+  const found = fittedTo([
+    ...tripped.map(([current = 0, seconds = 0, preload = 0]) => ({ current, seconds, held: false, preload })),
+    ...held.map(([current = 0, seconds = 0]) => ({ current, seconds, held: true, preload: 0 })),
+  ]);
+  near(found.timeConstant.high as number, timeConstantHigh, 1e-8);
+  near(found.scatter.low as number, scatter[0], 1e-8);
+  near(found.scatter.high as number, scatter[1], 1e-8);
+});
+
+test("what is left out of the profile between many held currents lies deeper than anybody asks", () => {
+  // A fixed rule: 12 trips of a body of 22 A and 95 s with a scatter of 7 %, 40 holds below and above the pickup.
+  const share = (i: number): number => (i * 0.618034) % 1;
+  const body = (current: number): number => 95 * Math.log(current ** 2 / (current ** 2 - 22 ** 2));
+  const trips = Array.from({ length: 12 }, (_, i) => {
+    const current = 25 + 40 * share(i + 1);
+    return { current, seconds: body(current) * Math.exp(0.24 * (share(7 * i + 3) - 0.5)), held: false, preload: 0 };
+  });
+  const holds = Array.from({ length: 40 }, (_, i) => {
+    const current = 16 + 8 * share(i + 1);
+    return { current, seconds: current < 22.01 ? 2000 : body(current) / 2, held: true, preload: 0 };
+  });
+  const trials = inOrder([...trips, ...holds]);
+  const deepest = 6;
+  const [all, some] = [pickupProfile(trials), pickupProfile(trials, deepest)];
+  expect(some.points.length).toBeLessThan(all.points.length / 2);
+  near(some.best.pickup, all.best.pickup, 1e-12);
+  const kept = new Set(some.points.map(({ pickup }) => pickup));
+  for (const { pickup, logLikelihood } of all.points)
+    if (logLikelihood > all.best.logLikelihood - deepest && !kept.has(pickup))
+      expect(some.points.some((point) => Math.abs(point.pickup / pickup - 1) < 1e-9)).toBe(true);
+  for (const side of ["low", "high"] as const)
+    for (const drop of [1, 2, deepest]) {
+      const level = all.best.logLikelihood - drop;
+      near(pickupLimits(trials, some, level)[side], pickupLimits(trials, all, level)[side], 1e-9);
+    }
+});
+
 describe("what the trials cannot tell", () => {
   test("a pickup pinned by a long hold has limits but no standard errors", () => {
     const found = fittedTo(named("F7"));
