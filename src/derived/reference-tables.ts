@@ -9,7 +9,7 @@ export const argumentTable = (definition: AnyDefinition, prose: Prose): Html => 
   const parameters = Object.entries(definition.parameters as Record<string, Parameter>);
   if (parameters.length === 0) return html`<p>It takes none: the brackets stay empty.</p>`;
   return html`<div class="wide" tabindex="0" role="region" aria-label="Table of arguments">
-<table>
+<table class="arguments">
 <thead><tr><th scope="col">Argument</th><th scope="col">Unit</th><th scope="col">Meaning</th><th scope="col">When left out</th></tr></thead>
 <tbody>
 ${parameters.map(([key, parameter]) => argumentRow(key, parameter, prose))}
@@ -21,9 +21,11 @@ ${parameters.map(([key, parameter]) => argumentRow(key, parameter, prose))}
 
 const argumentRow = (key: string, parameter: Parameter, prose: Prose): Html => {
   const { unit, meaning, otherwise } = parameter;
-  return html`<tr><th scope="row">${sheetName(key)}</th><td>${unit}</td><td>${prose(meaning)}${wordsOrLimits(parameter)}</td><td>${
-    otherwise === undefined ? html`<span class="takes">must be given</span>` : prose(otherwise)
-  }</td></tr>\n`;
+  const whenLeftOut =
+    otherwise === undefined
+      ? html`<td><span class="takes">must be given</span></td>`
+      : html`<td class="otherwise">${prose(otherwise)}</td>`;
+  return html`<tr><th scope="row">${sheetName(key)}</th><td>${unit}</td><td>${prose(meaning)}${wordsOrLimits(parameter)}</td>${whenLeftOut}</tr>\n`;
 };
 
 const wordsOrLimits = (parameter: Parameter): Piece => {

@@ -1,31 +1,38 @@
 import type { AnyDefinition } from "../definition/define";
 import { framed } from "./reference-frame";
 import { functionPage } from "./reference-function";
+import type { Html } from "./reference-html";
 import { functionIndex } from "./reference-index";
 import { publishedValues } from "./reference-published";
 import { pageOf, proseOn } from "./reference-text";
 import { roomsOf } from "./rooms";
 
+/** One page of the reference without its frame. */
+export interface ReferencePage {
+  readonly title: string;
+  readonly body: Html;
+}
+
 /**
- * The reference of a catalogue as static pages, by file name: a page a function, `index.html` and `published-values.html`.
- * They lie in one folder, beside `reference.css` and `favicon.svg`.
+ * The reference of a catalogue page by page, each made when it is asked for, by file name: `index.html`, `published-values.html`
+ * and a page a function.
  */
-export const referencePages = (catalogue: readonly AnyDefinition[]): Readonly<Record<string, string>> => {
+export const referenceOf = (catalogue: readonly AnyDefinition[]): ReadonlyMap<string, () => ReferencePage> => {
   const names = new Set(catalogue.map(({ name }) => name));
   const rooms = roomsOf(catalogue);
-  const pages: Record<string, string> = {
-    "index.html": framed({ title: "Functions", path: "index.html", body: functionIndex(rooms, proseOn(names)) }),
-    "published-values.html": framed({
-      title: "Published values",
-      path: "published-values.html",
-      body: publishedValues(catalogue, proseOn(names)),
-    }),
-  };
-  for (const room of rooms)
-    for (const definition of room.functions) {
-      const path = pageOf(definition.name);
-      const body = functionPage(definition, room, proseOn(names, definition.name));
-      pages[path] = framed({ title: definition.name, path, body });
-    }
-  return pages;
+  const page = (title: string, body: () => Html) => () => ({ title, body: body() });
+  return new Map([
+    ["index.html", page("Functions", () => functionIndex(rooms, proseOn(names)))],
+    ["published-values.html", page("Published values", () => publishedValues(catalogue, proseOn(names)))],
+    ...rooms.flatMap((room) =>
+      room.functions.map((definition): [string, () => ReferencePage] => [
+        pageOf(definition.name),
+        page(definition.name, () => functionPage(definition, room, proseOn(names, definition.name))),
+      ]),
+    ),
+  ]);
 };
+
+/** The reference as static pages by file name. They lie in one folder, beside `reference.css` and `favicon.svg`. */
+export const referencePages = (catalogue: readonly AnyDefinition[]): Readonly<Record<string, string>> =>
+  Object.fromEntries([...referenceOf(catalogue)].map(([path, make]) => [path, framed({ path, ...make() })]));

@@ -4,10 +4,12 @@ import { CellHeading } from "./cell-heading";
 import { ExplainView } from "./explain/explain-view";
 import { useStory } from "./explain/use-story";
 import { FunctionsView } from "./functions/functions-view";
+import { HelpView } from "./help/help-view";
+import { useHelp } from "./help/use-help";
 import type { Port } from "./port";
 import { printPage } from "./print";
 import { SheetsView } from "./sheets/sheets-view";
-import { type View, ViewTabs } from "./views";
+import { type View, ViewPanel, ViewTabs } from "./views";
 
 /** The pane beside the sheet. It keeps nothing and asks no one but its host. */
 export const Pane = ({ port, catalogue, view, onView }: Props) => {
@@ -23,28 +25,34 @@ export const Pane = ({ port, catalogue, view, onView }: Props) => {
   const go = (address: string) => attempt(() => port.goTo(address));
   const told = story.tells === "nothing selected" ? undefined : story.selection;
   const selection = (story.tells === "calls" && story.below) || told;
+  const help = useHelp(view, onView);
+  const choose = (next: View) => {
+    help.leave();
+    onView(next);
+  };
   return (
     <div class="pane">
-      <ViewTabs view={view} onView={onView} />
+      <ViewTabs view={view} onView={choose} />
       <p class="pane-said" role="status">
         {said}
       </p>
-      <div id="pane-panel" role="tabpanel" aria-labelledby={`pane-tab-${view}`}>
-        {view === "Explain" ? (
-          <>
-            <CellHeading
-              story={story}
-              onPrint={() => attempt(printPage)}
-              onRecalculate={() => attempt(() => port.recalculate(), "Everything is calculated anew.")}
-            />
-            <ExplainView key={told?.address} story={story} onGo={go} />
-          </>
-        ) : view === "Sheets" ? (
-          <SheetsView port={port} />
-        ) : (
-          <FunctionsView catalogue={catalogue} port={port} selection={selection} />
-        )}
-      </div>
+      <ViewPanel of="Explain" view={view}>
+        <CellHeading
+          story={story}
+          onPrint={() => attempt(printPage)}
+          onRecalculate={() => attempt(() => port.recalculate(), "Everything is calculated anew.")}
+        />
+        <ExplainView key={told?.address} story={story} onGo={go} onHelp={help.ask} />
+      </ViewPanel>
+      <ViewPanel of="Functions" view={view}>
+        <FunctionsView catalogue={catalogue} port={port} selection={selection} onHelp={help.ask} />
+      </ViewPanel>
+      <ViewPanel of="Sheets" view={view}>
+        <SheetsView port={port} />
+      </ViewPanel>
+      <ViewPanel of="Help" view={view}>
+        <HelpView catalogue={catalogue} help={help} />
+      </ViewPanel>
     </div>
   );
 };

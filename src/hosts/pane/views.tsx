@@ -1,6 +1,7 @@
+import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 
-export const views = ["Explain", "Functions", "Sheets"] as const;
+export const views = ["Explain", "Functions", "Sheets", "Help"] as const;
 export type View = (typeof views)[number];
 
 /** Which part of the pane is shown: one tab stop, the arrow keys go from one to the next. */
@@ -23,13 +24,24 @@ export const ViewTabs = ({ view, onView }: { view: View; onView: (view: View) =>
           role="tab"
           class="pane-view"
           aria-selected={name === view}
-          aria-controls="pane-panel"
+          aria-controls={`pane-panel-${name}`}
           tabIndex={name === view ? 0 : -1}
           onClick={() => onView(name)}
         >
           {name}
         </button>
       ))}
+    </div>
+  );
+};
+
+/** One of the views. It is made when it is first shown, and kept: what was filled in or opened is there when one comes back. */
+export const ViewPanel = ({ of, view, children }: { of: View; view: View; children: ComponentChildren }) => {
+  const wasShown = useRef(false);
+  if (of === view) wasShown.current = true;
+  return (
+    <div id={`pane-panel-${of}`} role="tabpanel" aria-labelledby={`pane-tab-${of}`} hidden={of !== view}>
+      {wasShown.current && children}
     </div>
   );
 };

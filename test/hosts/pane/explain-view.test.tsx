@@ -9,7 +9,7 @@ import { scriptedPort, selected } from "./scripted-port";
 /** The pane's text for a cell, tags taken out, hard spaces made plain. */
 const paneFor = async (selection: Selection | undefined, values: Record<string, Range> = {}) => {
   const story = await storyOf(selection, scriptedPort({ values }), catalogue);
-  const html = renderToString(<ExplainView story={story} onGo={() => {}} />);
+  const html = renderToString(<ExplainView story={story} onGo={() => {}} onHelp={() => {}} />);
   const text = html
     .replace(/<(wbr|span)[^>]*>|<\/span>/g, "")
     .replace(/<[^>]*>/g, " ")

@@ -29,6 +29,27 @@ describe("finding a function", () => {
     expect(names("watts").slice(0, 2).sort()).toEqual(["CONTACT.WATTS", "ENCLOSURE.WATTS"]);
   });
 
+  test.each([
+    ["how long to wait", "THERMAL.REST"],
+    ["compressor", "INRUSH.MOTOR"],
+    ["welder", "INRUSH.TRANSFORMER"],
+    ["trips early", "TRIP.VERDICT"],
+    ["derating", "TRIP.RERATED"],
+    ["multimeter", "METER.ERROR"],
+    ["warm cabinet", "ENCLOSURE.PANEL"],
+  ])("by words of the bench that our texts do not have: %s finds %s", (words, name) => {
+    expect(names(words)).toContain(name);
+  });
+
+  test("a word finds words that begin with it, and none that merely hold it", () => {
+    expect(names("ohm")[0]).toMatch(/OHMS$/);
+    expect(names("ductor")).toEqual([]);
+  });
+
+  test("nothing is found for what no function is about", () => {
+    for (const words of ["fuse", "the", "unicorn"]) expect(names(words)).toEqual([]);
+  });
+
   test("all words must stand in it", () => {
     expect(names("watts unicorn")).toEqual([]);
   });
@@ -96,7 +117,7 @@ test.each(catalogue.map((definition) => [definition.name, definition] as const))
 describe("the view", () => {
   test("lists all rooms, the first open", () => {
     const html = renderToString(
-      <FunctionsView catalogue={catalogue} port={scriptedPort({})} selection={selected("")} />,
+      <FunctionsView catalogue={catalogue} port={scriptedPort({})} selection={selected("")} onHelp={() => {}} />,
     );
     expect(html).toMatch(/<details[^>]*open[^>]*><summary[^>]*>What a sound breaker may do/);
     expect(html).toContain("CONTACT.WATTS");
@@ -106,9 +127,12 @@ describe("the view", () => {
     const html = renderToString(
       <FunctionForm
         definition={called("TRIP.VERDICT")}
+        typed={[]}
+        onTyped={() => {}}
         port={scriptedPort({})}
         selection={selected("")}
         onBack={() => {}}
+        onHelp={() => {}}
       />,
     );
     expect(html).toMatch(/<label[^>]*for="pane-field-current">current<span[^>]*> in A<\/span>/);

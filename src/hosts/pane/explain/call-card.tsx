@@ -2,6 +2,7 @@ import { useMemo, useState } from "preact/hooks";
 import type { Cell } from "../../../definition/cells";
 import type { Explained } from "../../../definition/explained";
 import { Broken } from "../broken";
+import { HelpWay } from "../help/help-way";
 import { Picture } from "../picture/picture";
 import { AnswerPart } from "./answer-part";
 import { CautionsPart } from "./cautions-part";
@@ -16,7 +17,7 @@ import { StepsPart } from "./steps-part";
 import { told } from "./told";
 
 /** One call of one of our functions, told from its name to its sources. */
-export const CallCard = ({ call, value, onGo }: Props) => {
+export const CallCard = ({ call, value, onGo, onHelp }: Props) => {
   const [row, setRow] = useState(call.row);
   const explained = useMemo(() => orDefect(() => told(call, row)), [call, row]);
   if (typeof explained === "string") return <p class="pane-part pane-refusal">{explained}</p>;
@@ -29,6 +30,7 @@ export const CallCard = ({ call, value, onGo }: Props) => {
         <Broken text={explained.name} after={/(?<=\.)/} />
       </h2>
       <p class="pane-summary-line">{explained.summary}</p>
+      <HelpWay name={explained.name} onHelp={onHelp} />
       <RowStepper explained={explained} onRow={setRow} />
       {isCellsOwn && explained.results.length > 0 && <OutdatedError value={value} />}
       {explained.refusal ? (
@@ -55,6 +57,7 @@ interface Props {
   /** What the selected cell shows. */
   readonly value: Cell;
   readonly onGo: (address: string) => void;
+  readonly onHelp: (name: string) => void;
 }
 
 /** What is thrown here is no refusal but our own fault, and looks like one. */

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Argument } from "../../../definition/cells";
 import type { AnyDefinition } from "../../../definition/define";
 import { type Parameter, sheetName } from "../../../definition/parameter";
@@ -7,6 +7,7 @@ import { Broken } from "../broken";
 import { CautionsPart } from "../explain/cautions-part";
 import { prefix } from "../explain/formula";
 import { SourcesPart } from "../explain/sources-part";
+import { HelpWay } from "../help/help-way";
 import type { Port, Selection } from "../port";
 import { formulaOf, readEntry, typedAs } from "./entry";
 import { Field } from "./field";
@@ -14,9 +15,8 @@ import { LiveAnswer } from "./live-answer";
 import { useAnswer } from "./use-answer";
 
 /** A form made from a definition: a field for each argument, the answer as it is filled in, and the formula to insert. */
-export const FunctionForm = ({ definition, port, selection, onBack }: Props) => {
+export const FunctionForm = ({ definition, typed, onTyped, port, selection, onBack, onHelp }: Props) => {
   const parameters = Object.entries(definition.parameters as Record<string, Parameter>);
-  const [typed, setTyped] = useState<readonly string[]>(parameters.map(() => ""));
   const [said, setSaid] = useState("");
   const [isOpen, setOpen] = useState(false);
   const entries = useMemo(
@@ -41,26 +41,32 @@ export const FunctionForm = ({ definition, port, selection, onBack }: Props) => 
       parameter={parameter}
       value={typed[i] ?? ""}
       selection={selection}
-      onValue={(value) => setTyped(typed.map((old, at) => (at === i ? value : old)))}
+      onValue={(value) => onTyped(parameters.map((_, at) => (at === i ? value : (typed[at] ?? ""))))}
     />
   ));
   // Those that may be left out come last.
   const wanted = parameters.filter(([, { otherwise }]) => otherwise === undefined).length;
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    title.current?.focus({ preventScroll: true });
+    title.current?.closest(".pane")?.scrollIntoView({ block: "start" });
+  }, []);
   return (
-    <article class="pane-card">
-      <button type="button" class="pane-step-button" onClick={onBack}>
+    <article class="pane-card" onKeyDown={(event) => event.key === "Escape" && onBack()}>
+      <button type="button" class="pane-step-button" title="Or press Escape" onClick={onBack}>
         All functions
       </button>
-      <h2 class="pane-name pane-name-below">
+      <h2 ref={title} class="pane-name pane-name-below" tabIndex={-1}>
         <span class="pane-prefix">{prefix}</span>
         {definition.name}
       </h2>
       <p class="pane-summary-line">{definition.summary}</p>
+      <HelpWay name={definition.name} onHelp={onHelp} />
       {example && (
         <button
           type="button"
           class="pane-go"
-          onClick={() => setTyped(parameters.map((_, i) => typedAs(example.cells[i] as Argument)))}
+          onClick={() => onTyped(parameters.map((_, i) => typedAs(example.cells[i] as Argument)))}
         >
           Fill in an example
         </button>
@@ -99,7 +105,11 @@ const namesOf = (parameters: readonly (readonly [string, Parameter])[]): string 
 
 interface Props {
   readonly definition: AnyDefinition;
+  /** What stands in the fields, in their order. */
+  readonly typed: readonly string[];
+  readonly onTyped: (typed: readonly string[]) => void;
   readonly port: Port;
   readonly selection: Selection | undefined;
   readonly onBack: () => void;
+  readonly onHelp: (name: string) => void;
 }

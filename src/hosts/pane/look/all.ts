@@ -2,6 +2,7 @@
 import "./colours.css";
 import "./controls.css";
 import "./functions.css";
+import "./help.css";
 import "./pane.css";
 import "./picture.css";
 import "./print.css";
