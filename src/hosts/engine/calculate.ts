@@ -35,7 +35,7 @@ export const calculate = async (
     const { book: engineBook, kept } = readable(book, catalogue, alsoKeep);
     // The formulas need no names any more.
     const run = await runEngine({ ...engineBook, names: [] }, catalogue, { ...options, room });
-    const faults = run.isCircular() ? circles(engineBook, run) : faultsOf(book, run, spelling);
+    const faults = faultsIn(book, run, spelling, engineBook);
     const fresh = faults.filter(([place]) => !alsoKeep.has(place));
     const lacking = run.lacking();
     if (round === MOST_ROUNDS || (fresh.length === 0 && !lacking)) return { ...run, kept };
@@ -46,6 +46,10 @@ export const calculate = async (
 };
 
 type Fault = readonly [place: string, why: string];
+
+/** Formulas of a calculated workbook whose answers mean nothing, by place, each with a sentence that says why. */
+export const faultsIn = (book: Book, view: GridView, spelling: Spelling, inEngineWords = book): Fault[] =>
+  view.isCircular() ? circles(inEngineWords, view) : faultsOf(book, view, spelling);
 
 const circles = (book: Book, view: GridView): Fault[] => {
   const found = circularCells(book);

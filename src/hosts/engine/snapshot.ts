@@ -28,7 +28,7 @@ let made = 0;
 export const snapshotOf = (book: Book, room = ROOM): Partial<IWorkbookData> & { id: string } => {
   made += 1;
   const id = `book-${made}-${Date.now().toString(36)}`;
-  const sheets = book.sheets.map((sheet, place) => sheetSnapshot(sheet, `sheet-${place + 1}`, room));
+  const sheets = book.sheets.map((sheet, place) => sheetSnapshot(sheet, sheetId(place), room));
   return {
     id,
     name: "Workbook",
@@ -39,6 +39,9 @@ export const snapshotOf = (book: Book, room = ROOM): Partial<IWorkbookData> & { 
     resources: [{ name: NAMES_RESOURCE, data: namesResource(book, id) }],
   };
 };
+
+/** What the grid calls the sheets that it was opened with, by their places from 0. */
+export const sheetId = (place: number): string => `sheet-${place + 1}`;
 
 /** One sheet as the grid engine takes it in. */
 export const sheetSnapshot = (sheet: Sheet, id: string, room: Room): Partial<IWorksheetData> => {
@@ -64,9 +67,10 @@ export const sheetSnapshot = (sheet: Sheet, id: string, room: Room): Partial<IWo
 };
 
 /** A column of the default font's width `characters`, as spreadsheets draw it. */
-const pixels = (characters: number): number => Math.round(characters * 7 + 5);
+export const pixels = (characters: number): number => Math.round(characters * 7 + 5);
 
-const cellSnapshot = ({ value, formula, style }: SheetCell): ICellData => {
+/** One cell as the grid engine takes it in. */
+export const cellSnapshot = ({ value, formula, style }: SheetCell): ICellData => {
   const look = style && styleSnapshot(style, value);
   if (formula !== undefined) return { f: formula, ...(look && { s: look }) };
   return { ...engineCell(value), ...(look && { s: look }) };

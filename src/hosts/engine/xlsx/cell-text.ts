@@ -84,7 +84,7 @@ export const unsharedFormula = ({ attributes }: NonNullable<WrittenCell["formula
 };
 
 /** What stands in a cell beside its formula and value: extensions of later versions. */
-const remainder = (xml: string, { open, end, formula, value, inline }: WrittenCell): string => {
+export const remainder = (xml: string, { open, end, formula, value, inline }: WrittenCell): string => {
   const close = xml.lastIndexOf("<", end - 1);
   let at = open.to;
   let rest = "";

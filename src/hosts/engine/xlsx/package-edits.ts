@@ -8,9 +8,10 @@ import { type Opened, readXml } from "./xml";
 
 type Changes = ReadonlyMap<string, string>;
 
-const TYPES = "[Content_Types].xml";
-const folderOf = (part: string): string => part.slice(0, part.lastIndexOf("/") + 1);
-const relationsPart = (part: string): string => `${folderOf(part)}_rels/${part.slice(folderOf(part).length)}.rels`;
+export const TYPES = "[Content_Types].xml";
+export const folderOf = (part: string): string => part.slice(0, part.lastIndexOf("/") + 1);
+export const relationsPart = (part: string): string =>
+  `${folderOf(part)}_rels/${part.slice(folderOf(part).length)}.rels`;
 
 /** What a cell's `cm` is to be so that its formula is a dynamic array, and the parts that must be changed for it. */
 export interface DynamicMark {
@@ -53,7 +54,7 @@ const addMetadata = ({ pack, workbookPart }: OpenedWorkbook): Changes => {
   ]);
 };
 
-const firstFree = (name: string, ending: string, isTaken: (candidate: string) => boolean): string => {
+export const firstFree = (name: string, ending: string, isTaken: (candidate: string) => boolean): string => {
   let number = 1;
   const candidate = () => `${name}${number === 1 ? "" : number}${ending}`;
   while (isTaken(candidate())) number += 1;
@@ -89,7 +90,7 @@ export const dropCalculationOrder = ({ pack, workbookPart }: OpenedWorkbook, cha
   ]);
 };
 
-const beforeEnd = (xml: string, part: string, element: string): string => {
+export const beforeEnd = (xml: string, part: string, element: string): string => {
   let end = xml.length;
   readXml(xml, part, {
     close: (_, from) => {

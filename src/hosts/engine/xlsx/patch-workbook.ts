@@ -115,7 +115,10 @@ const valuesOf = (sheet: Sheet): Cells<Cell> => {
   return values;
 };
 
-const withChanges = (entries: readonly Entry[], changes: ReadonlyMap<string, string>): Uint8Array<ArrayBuffer> => {
+export const withChanges = (
+  entries: readonly Entry[],
+  changes: ReadonlyMap<string, string>,
+): Uint8Array<ArrayBuffer> => {
   // The names of parts are equal in any case.
   const open = new Map([...changes].map(([name, text]) => [name.toLowerCase(), { name, text }]));
   const kept = entries.flatMap((entry) => {

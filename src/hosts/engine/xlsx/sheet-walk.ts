@@ -31,7 +31,7 @@ export interface WrittenRow {
 
 export interface Walk {
   cell?(cell: WrittenCell): void;
-  rowStart?(row: number): void;
+  rowStart?(row: number, open: Opened): void;
   rowEnd?(row: WrittenRow): void;
   /** Any element outside the rows. */
   element?(element: Opened): void;
@@ -86,7 +86,7 @@ export const walkSheet = (xml: string, part: string, walk: Walk): void => {
           throw new UnreadableWorkbook(`${part} has a row "${attributes.r}", which is no number.`);
         column = -1;
         openRow = element;
-        walk.rowStart?.(row);
+        walk.rowStart?.(row, element);
       } else if (openRow && name === "c") {
         if (cell) disorder();
         place(attributes.r);

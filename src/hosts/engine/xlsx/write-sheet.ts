@@ -1,23 +1,27 @@
-import type { Sheet, SheetCell } from "../book";
+import type { Sheet, SheetCell, Style } from "../book";
 import { sayBlock, sayCellOf } from "../place";
 import type { Spelling } from "../spelling";
 import { isDynamic, storedFormula } from "../stored-formula";
 import { tag, valueText } from "./cell-text";
-import type { StyleSheet } from "./write-styles";
 import { escapeText } from "./xml";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 export const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 
-/** A sheet's part. `texts` collects the texts that cells refer to. */
-export const sheetXml = (
-  sheet: Sheet,
-  isFirst: boolean,
-  texts: Map<string, number>,
-  styles: StyleSheet,
-  spelling: Spelling,
-): string => {
+/** How a sheet's part says what stands elsewhere in the package. */
+export interface Wording {
+  readonly spelling: Spelling;
+  /** The number for `s`; undefined for a cell without any look of its own. */
+  numberOf(style: Style | undefined): string | undefined;
+  /** A text that is typed: the cell's type and the element that holds or finds it. */
+  textOf(text: string): { readonly type: string; readonly element: string };
+  /** What `cm` marks a dynamic array. */
+  mark(): number;
+}
+
+/** A sheet's part. */
+export const sheetXml = (sheet: Sheet, isFirst: boolean, wording: Wording): string => {
   const rows = new Map<number, SheetCell[]>();
   let lastRow = 0;
   let lastColumn = 0;
@@ -31,9 +35,7 @@ export const sheetXml = (
   const data = [...rows]
     .sort(([a], [b]) => a - b)
     .map(([row, cells]) => {
-      const written = [...cells]
-        .sort((a, b) => a.column - b.column)
-        .map((cell) => cellXml(cell, texts, styles, spelling));
+      const written = [...cells].sort((a, b) => a.column - b.column).map((cell) => cellXml(cell, wording));
       return `${tag("row", { r: String(row + 1) })}${written.join("")}</row>`;
     });
   const dimension = sayBlock({ row: 0, column: 0, rows: lastRow + 1, columns: lastColumn + 1 });
@@ -45,26 +47,31 @@ export const sheetXml = (
   );
 };
 
-const cellXml = (cell: SheetCell, texts: Map<string, number>, styles: StyleSheet, spelling: Spelling): string => {
-  const { row, column, value, formula, spill = { rows: 1, columns: 1 } } = cell;
-  const attributes = { r: sayCellOf(cell), s: styles.numberOf(cell.style) };
+const cellXml = (cell: SheetCell, wording: Wording): string => {
+  const { value, formula } = cell;
+  const attributes = { r: sayCellOf(cell), s: wording.numberOf(cell.style) };
   if (formula === undefined) {
-    if (typeof value === "string") return textCell(attributes, value, texts);
-    const { type, element } = valueText(value);
+    const { type, element } = typeof value === "string" ? wording.textOf(value) : valueText(value);
     return element === "" ? tag("c", attributes, "/>") : `${tag("c", { ...attributes, t: type })}${element}</c>`;
   }
   const { type, element } = valueText(value);
-  const text = escapeText(storedFormula(formula, spelling));
-  const ref = sayBlock({ row, column, ...spill });
-  const dynamic = cell.stored === undefined && isDynamic(cell, spelling);
-  const array = dynamic || cell.stored === "fixed" ? { t: "array", ref } : {};
-  return `${tag("c", { ...attributes, t: type, cm: dynamic ? "1" : undefined })}${tag("f", array)}${text}</f>${element}</c>`;
+  const { cm, text } = formulaText({ ...cell, formula }, wording);
+  return `${tag("c", { ...attributes, t: type, cm })}${text}${element}</c>`;
 };
 
-const textCell = (attributes: Record<string, string | undefined>, text: string, texts: Map<string, number>): string => {
-  const number = texts.get(text) ?? texts.size;
-  texts.set(text, number);
-  return `${tag("c", { ...attributes, t: "s" })}<v>${number}</v></c>`;
+/** A formula's element, and what marks its cell when it is a dynamic array. */
+export const formulaText = (
+  cell: SheetCell & { readonly formula: string },
+  { spelling, mark }: Pick<Wording, "spelling" | "mark">,
+): { readonly cm: string | undefined; readonly text: string } => {
+  const { row, column, formula, spill = { rows: 1, columns: 1 } } = cell;
+  const dynamic = cell.stored === undefined && isDynamic(cell, spelling);
+  const ref = sayBlock({ row, column, ...spill });
+  const array = dynamic || cell.stored === "fixed" ? { t: "array", ref } : {};
+  return {
+    cm: dynamic ? String(mark()) : undefined,
+    text: `${tag("f", array)}${escapeText(storedFormula(formula, spelling))}</f>`,
+  };
 };
 
 export const textsXml = (texts: ReadonlyMap<string, number>): string =>
@@ -72,7 +79,8 @@ export const textsXml = (texts: ReadonlyMap<string, number>): string =>
     .map((text) => `<si><t xml:space="preserve">${escapeText(text)}</t></si>`)
     .join("")}</sst>`;
 
-const pane = ({ frozen }: Sheet): string => {
+/** What says which rows and columns stay while the rest is scrolled. */
+export const pane = ({ frozen }: Pick<Sheet, "frozen">): string => {
   const { rows = 0, columns = 0 } = frozen ?? {};
   if (rows === 0 && columns === 0) return "";
   const part = rows && columns ? "bottomRight" : rows ? "bottomLeft" : "topRight";

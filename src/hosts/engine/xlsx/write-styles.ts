@@ -15,9 +15,7 @@ export class StyleSheet {
     const known = this.#numbers.get(key);
     if (known !== undefined) return known === 0 ? undefined : String(known);
     const font = `${bold ? "<b/>" : ""}${italic ? "<i/>" : ""}<sz val="11"/>${color ? tag("color", { rgb: `FF${color}` }, "/>") : ""}<name val="Calibri"/><family val="2"/>`;
-    const fillText = fill
-      ? `<patternFill patternType="solid">${tag("fgColor", { rgb: `FF${fill}` }, "/>")}<bgColor indexed="64"/></patternFill>`
-      : (this.#fills[0] as string);
+    const fillText = fill ? solidFill(fill) : (this.#fills[0] as string);
     const look = {
       numFmtId: String(format && format !== "General" ? FIRST_OWN_FORMAT + placeIn(this.#formats, format) : 0),
       fontId: String(placeIn(this.#fonts, font)),
@@ -66,7 +64,11 @@ export class StyleSheet {
 }
 
 /** Numbers below this belong to formats that every spreadsheet knows. */
-const FIRST_OWN_FORMAT = 164;
+export const FIRST_OWN_FORMAT = 164;
+
+/** One colour, RRGGBB. */
+export const solidFill = (color: string): string =>
+  `<patternFill patternType="solid">${tag("fgColor", { rgb: `FF${color}` }, "/>")}<bgColor indexed="64"/></patternFill>`;
 
 const placeIn = (list: string[], item: string): number => {
   const known = list.indexOf(item);

@@ -1,5 +1,5 @@
 import type { AnyDefinition } from "../../../definition/define";
-import type { Book, Sheet, Table } from "../book";
+import type { Book, Sheet, Style, Table } from "../book";
 import { sayBlock } from "../place";
 import { Spelling } from "../spelling";
 import { storedFormula } from "../stored-formula";
@@ -11,9 +11,9 @@ import { escapeText } from "./xml";
 import { pack, writeEntries } from "./zip-write";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+export const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const PACKAGE = "http://schemas.openxmlformats.org/package/2006";
-const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml";
+export const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 
 /**
  * A new workbook, byte for byte the same for the same book. Formulas of ours, and others that may fill several cells, are written as
@@ -24,13 +24,19 @@ export const writeWorkbook = (book: Book, catalogue: readonly AnyDefinition[]): 
   const spelling = new Spelling(catalogue);
   const styles = new StyleSheet();
   const texts = new Map<string, number>();
+  const textOf = (text: string) => {
+    const number = texts.get(text) ?? texts.size;
+    texts.set(text, number);
+    return { type: "s", element: `<v>${number}</v>` };
+  };
+  const wording = { spelling, textOf, numberOf: (style?: Style) => styles.numberOf(style), mark: () => 1 };
   const parts = new Map<string, string>();
   const overrides: [part: string, type: string][] = [["xl/workbook.xml", `${SHEET_TYPE}.sheet.main+xml`]];
   const relations: [type: string, target: string][] = [];
   let tableNumber = 0;
   book.sheets.forEach((sheet, place) => {
     const name = `sheet${place + 1}.xml`;
-    parts.set(`xl/worksheets/${name}`, sheetXml(sheet, place === 0, texts, styles, spelling));
+    parts.set(`xl/worksheets/${name}`, sheetXml(sheet, place === 0, wording));
     overrides.push([`xl/worksheets/${name}`, `${SHEET_TYPE}.worksheet+xml`]);
     relations.push([`${OFFICE}/worksheet`, `worksheets/${name}`]);
     const tables = (sheet.tables ?? []).map((table): [string, string] => {
@@ -67,7 +73,7 @@ const typesXml = (overrides: readonly [part: string, type: string][]): string =>
   `${tag("Default", { Extension: "xml", ContentType: "application/xml" }, "/>")}` +
   `${overrides.map(([part, type]) => tag("Override", { PartName: `/${part}`, ContentType: type }, "/>")).join("")}</Types>`;
 
-const relationsXml = (relations: readonly [type: string, target: string][]): string =>
+export const relationsXml = (relations: readonly [type: string, target: string][]): string =>
   `${HEAD}${tag("Relationships", { xmlns: `${PACKAGE}/relationships` })}${relations
     .map(([type, target], place) => tag("Relationship", { Id: `rId${place + 1}`, Type: type, Target: target }, "/>"))
     .join("")}</Relationships>`;
@@ -92,7 +98,7 @@ const workbookXml = ({ sheets, names = [], countsFrom1904 }: Book, spelling: Spe
   );
 };
 
-const tableXml = ({ name, block, columns, heading = true, totals = false }: Table, number: number): string => {
+export const tableXml = ({ name, block, columns, heading = true, totals = false }: Table, number: number): string => {
   const id = String(number);
   const ref = sayBlock(block);
   const filtered = sayBlock({ ...block, rows: block.rows - (totals ? 1 : 0) });

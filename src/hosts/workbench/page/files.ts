@@ -2,22 +2,27 @@ import type { AnyDefinition } from "../../../definition/define";
 import { type OpenedWorkbook, openWorkbook } from "../../engine/xlsx/open-workbook";
 import { firstAnswer } from "./first-answer";
 import { goTo } from "./go-to";
-import { leftBehind } from "./left-behind";
+import { stateOf } from "./grid-state";
+import { Moves } from "./moves";
 import type { OpenBook } from "./open-book";
 import type { OpenedFile } from "./opened-file";
 import { copyOf, download } from "./save-copy";
+import { nameOfCopy, sayCopy } from "./say-copy";
 import { showWorkbook } from "./show-workbook";
 
 /** Opening and saving, each with a sentence that says how it went. */
 export class Files {
   #name = "workbook.xlsx";
   #opened: OpenedWorkbook | undefined;
+  readonly #moves: Moves;
 
   constructor(
     readonly book: OpenBook,
     readonly catalogue: readonly AnyDefinition[],
     readonly say: (sentence: string) => Promise<void>,
-  ) {}
+  ) {
+    this.#moves = new Moves(book.grid.univer);
+  }
 
   open(fetching: OpenedFile | Promise<OpenedFile>): Promise<void> {
     return this.#try(async () => {
@@ -43,11 +48,11 @@ export class Files {
   save(): Promise<void> {
     return this.#try(async () => {
       await this.say(`Writing ${this.#name} …`);
-      download(this.#name, copyOf(this.book, this.catalogue));
-      const lost = this.#opened ? leftBehind(this.#opened) : [];
-      return lost.length === 0
-        ? `${this.#name}: saved as a copy.`
-        : `${this.#name}: saved as a copy, without what stays in the original only: ${lost.join(", ")}.`;
+      if (!this.#opened) throw new Error("No workbook is open.");
+      const { bytes, how } = copyOf(this.#opened, stateOf(this.book, this.#moves), this.catalogue);
+      const name = nameOfCopy(this.#name, how);
+      download(name, bytes);
+      return `${name}: ${sayCopy(this.#opened, how)}`;
     });
   }
 

@@ -1,6 +1,6 @@
 import type { OpenedWorkbook } from "../../engine/xlsx/open-workbook";
 
-/** What a file may hold that a copy written here does not: found by the parts of the package, or by what stands in them. */
+/** What a file may hold that the grid does not show: found by the parts of the package, or by what stands in them. */
 const byPart: readonly [RegExp, string][] = [
   [/^xl\/charts\/chart\d*\.xml$/i, "charts"],
   [/^xl\/chartsheets\//i, "sheets that are one chart"],
@@ -12,6 +12,8 @@ const byPart: readonly [RegExp, string][] = [
   [/^xl\/vbaProject/i, "macros"],
 ];
 
+const HIDDEN = "hidden rows and columns";
+
 const inSheets: readonly [RegExp, string][] = [
   [elementCalled("conditionalFormatting"), "conditional formats"],
   [elementCalled("mergeCell"), "merged cells"],
@@ -19,7 +21,7 @@ const inSheets: readonly [RegExp, string][] = [
   [elementCalled("autoFilter"), "filters"],
   [elementCalled("sheetProtection"), "protection"],
   [/<(\w+:)?dataValidation\s(?![^>]*type="list")/, "rules for what may be typed"],
-  [/<(\w+:)?(row|col)\s[^>]*hidden="(1|true)"/, "hidden rows and columns (they show)"],
+  [/<(\w+:)?(row|col)\s[^>]*hidden="(1|true)"/, HIDDEN],
   [/<(\w+:)?row\s[^>]*customHeight="(1|true)"/, "heights of rows"],
   [/<(\w+:)?(headerFooter|printOptions|rowBreaks)\b/, "page set-up"],
 ];
@@ -34,8 +36,12 @@ function elementCalled(name: string): RegExp {
   return new RegExp(`<(\\w+:)?${name}[\\s>/]`);
 }
 
-/** What of a workbook as it was read a copy of it lacks, in words; none for a file that this program has written itself. */
-export const leftBehind = ({ pack, sheetParts, workbookPart }: OpenedWorkbook): string[] => {
+/** What of a workbook as it was read a copy lacks that is written anew, in words; none for a file that this program has written itself. */
+export const leftBehind = (opened: OpenedWorkbook): string[] =>
+  beyondGrid(opened).map((what) => (what === HIDDEN ? `${what} (they show)` : what));
+
+/** What of a workbook as it was read the grid does not show, in words. */
+export const beyondGrid = ({ pack, sheetParts, workbookPart }: OpenedWorkbook): string[] => {
   const styles = workbookPart.replace(/[^/]*$/, "styles.xml");
   const named = ([pattern]: (typeof byPart)[number]) => pack.entries.some(({ name }) => pattern.test(name));
   const found = (list: typeof byPart, parts: readonly string[]) => {

@@ -1,7 +1,7 @@
 import type { IWorksheetData } from "@univerjs/core";
 import { type Cell, CellError } from "../../../definition/cells";
 import type { Sheet, SheetCell } from "../../engine/book";
-import type { OpenBook } from "./open-book";
+import type { GridState } from "./grid-state";
 
 /** What of a sheet still stands as it was read. */
 interface Unmoved {
@@ -11,7 +11,10 @@ interface Unmoved {
   formulaAt(row: number, column: number, formula: string | undefined, value: Cell): Partial<SheetCell>;
 }
 
-export const unmoved = (open: OpenBook, { name, rowCount, columnCount }: IWorksheetData): Unmoved => {
+export const unmoved = (
+  open: Pick<GridState, "asRead" | "shown" | "sizeAtFirst">,
+  { name, rowCount, columnCount }: IWorksheetData,
+): Unmoved => {
   const read = open.asRead?.sheets.find((sheet) => sheet.name === name);
   const shown = open.shown?.sheets.find((sheet) => sheet.name === name);
   if (!read || !shown) return { kept: {}, formulaAt: () => ({}) };

@@ -1,0 +1,161 @@
+import type { IColumnData, IRange, IRowData, IWorksheetData } from "@univerjs/core";
+import type { Cell } from "../../../definition/cells";
+import { CellError } from "../../../definition/cells";
+import type { Sheet, SheetCell, Style } from "../../engine/book";
+import { cellValue } from "../../engine/grid-view";
+import { type Block, isIn } from "../../engine/place";
+import { cellSnapshot, pixels } from "../../engine/snapshot";
+import { CannotKeep } from "../../engine/xlsx/cannot-keep";
+import type { ColumnWish } from "../../engine/xlsx/column-splices";
+import type { CellEdit, Held, RowWish, SheetEdits } from "../../engine/xlsx/edits";
+import { charactersOf, gridCells } from "./book-from-grid";
+import type { GridState } from "./grid-state";
+import { styleOf } from "./style-of";
+
+interface SheetSince {
+  /** As the file has it. */
+  readonly read: Sheet;
+  /** As the grid got it. */
+  readonly shown: Sheet;
+  readonly now: IWorksheetData;
+  readonly state: GridState;
+}
+
+/** What was changed on one sheet since it was opened. */
+export const sheetEdits = (since: SheetSince): SheetEdits => {
+  const { read, shown, now } = since;
+  const typed = typedCells(since);
+  const table = (read.tables ?? []).find(({ block, heading = true }) =>
+    typed.some((edit) => edit.holds && heading && isIn({ ...block, rows: 1 }, edit)),
+  );
+  if (table) throw new CannotKeep(`a heading of the table ${table.name} was changed`);
+  const columns = new Map(columnWishes(shown, now));
+  const rows = new Map(rowWishes(now));
+  const { rows: ySplit = 0, columns: xSplit = 0 } = shown.frozen ?? {};
+  const frozen = { rows: Math.max(0, now.freeze?.ySplit ?? 0), columns: Math.max(0, now.freeze?.xSplit ?? 0) };
+  const merged = (now.mergeData ?? []).map(blockOf);
+  return {
+    cells: [...typed, ...filledBefore(since, typed)],
+    ...(columns.size > 0 && { columns }),
+    ...(rows.size > 0 && { rows }),
+    ...((frozen.rows !== ySplit || frozen.columns !== xSplit) && { frozen }),
+    ...(merged.length > 0 && { merged }),
+  };
+};
+
+/** Cells that were typed into, cleared or given another look. */
+const typedCells = ({ shown, now, state }: SheetSince): CellEdit[] => {
+  const before = new Map(shown.cells.map((cell) => [keyOf(cell), cell]));
+  const spills = new Map(state.view.spillsOn(now.name).map((block) => [keyOf(block), block]));
+  const there = gridCells(state, now);
+  const seen = new Set(there.map(keyOf));
+  const gone = shown.cells.filter((cell) => !seen.has(keyOf(cell)));
+  const edits = there.map((cell) => {
+    const held = holdsOf(before.get(keyOf(cell)));
+    const { row, column } = cell;
+    const value = cell.value === "" && held.value !== "" ? null : cell.value;
+    const isSame = cell.formula === held.formula && (cell.formula !== undefined || same(value, held.value));
+    const place = { sheet: now.name, row, column };
+    const holds: Held | undefined = isSame
+      ? undefined
+      : cell.formula === undefined
+        ? { value }
+        : { value: state.view.valueAt(place), formula: cell.formula, spill: spills.get(keyOf(cell)) };
+    return edit(cell, holds, held.style, styleOf(cell.cell.s, state.data.styles) ?? {});
+  });
+  const cleared = gone.map((cell) => {
+    const { formula, value, style } = holdsOf(cell);
+    return edit(cell, formula === undefined && value === null ? undefined : { value: null }, style, {});
+  });
+  return [...edits, ...cleared].flat();
+};
+
+const edit = (place: Pick<CellEdit, "row" | "column">, holds: Held | undefined, from: Style, to: Style): CellEdit[] => {
+  const { row, column } = place;
+  const isAlike = looks.every((what) => from[what] === to[what]);
+  return holds || !isAlike ? [{ row, column, ...(holds && { holds }), ...(!isAlike && { looks: { from, to } }) }] : [];
+};
+
+const looks: readonly (keyof Style)[] = ["format", "bold", "italic", "fill", "color", "wrap"];
+
+/** What the grid got to hold for a cell, in its own way of holding it. */
+const holdsOf = (cell: SheetCell | undefined): { formula: string | undefined; value: Cell; style: Style } => {
+  const held = cell && cellSnapshot(cell);
+  return { formula: held?.f ?? undefined, value: cellValue(held), style: styleOf(held?.s, {}) ?? {} };
+};
+
+/**
+ * Answers of the file that lost their formula, or into whose cells something was typed: of the first kind the cells hold nothing any
+ * more; an array of the old kind, which no spreadsheet would let be broken, becomes one that finds no room.
+ */
+const filledBefore = ({ read, shown, state }: SheetSince, typed: readonly CellEdit[]): CellEdit[] => {
+  const edited = new Set(typed.filter(({ holds }) => holds).map(keyOf));
+  const stays = new Set(shown.cells.flatMap((cell) => (cell.value === null ? [] : keyOf(cell))));
+  const known = new Map(typed.map((one) => [keyOf(one), one]));
+  const more: CellEdit[] = [];
+  for (const anchor of read.cells) {
+    const { formula, spill, stored } = anchor;
+    if (formula === undefined || !spill || spill.rows * spill.columns === 1) continue;
+    const others = placesOf({ row: anchor.row, column: anchor.column, ...spill }).filter(
+      (place) => keyOf(place) !== keyOf(anchor),
+    );
+    const isBroken =
+      stored === "fixed" && !edited.has(keyOf(anchor)) && others.some((place) => edited.has(keyOf(place)));
+    if (!edited.has(keyOf(anchor)) && !isBroken) continue;
+    if (isBroken) {
+      const place = { row: anchor.row, column: anchor.column };
+      const isKept = stays.has(keyOf(anchor));
+      const value = isKept ? anchor.value : state.view.valueAt({ sheet: read.name, ...place });
+      more.push({ ...known.get(keyOf(anchor)), ...place, holds: { value, formula, spill: { rows: 1, columns: 1 } } });
+    }
+    for (const place of others)
+      if (!edited.has(keyOf(place)) && !stays.has(keyOf(place)))
+        more.push({ ...known.get(keyOf(place)), ...place, holds: { value: null } });
+  }
+  return more;
+};
+
+const placesOf = ({ row, column, rows, columns }: Block): { row: number; column: number }[] =>
+  Array.from({ length: rows * columns }, (_, i) => ({
+    row: row + Math.floor(i / columns),
+    column: column + (i % columns),
+  }));
+
+const columnWishes = (shown: Sheet, { columnData, defaultColumnWidth }: IWorksheetData): [number, ColumnWish][] =>
+  Object.entries((columnData ?? {}) as Record<string, Partial<IColumnData> | null>).flatMap(
+    ([key, data]): [number, ColumnWish][] => {
+      const [column, { w, hd } = {}] = [Number(key), data ?? {}];
+      const width = shown.widths?.get(column);
+      const before = width === undefined ? defaultColumnWidth : pixels(width);
+      const wish = {
+        ...(w !== undefined && w !== before && { width: charactersOf(w) }),
+        ...(hd === 1 && { hidden: true }),
+      };
+      return Object.keys(wish).length > 0 ? [[column, wish]] : [];
+    },
+  );
+
+/** Only heights that somebody chose: the page makes rows higher itself where texts wrap. */
+const rowWishes = ({ rowData }: IWorksheetData): [number, RowWish][] =>
+  Object.entries((rowData ?? {}) as Record<string, Partial<IRowData> | null>).flatMap(
+    ([row, data]): [number, RowWish][] => {
+      const { h, ia, hd } = data ?? {};
+      const wish = { ...(ia === 0 && h !== undefined && { height: h * POINTS }), ...(hd === 1 && { hidden: true }) };
+      return Object.keys(wish).length > 0 ? [[Number(row), wish]] : [];
+    },
+  );
+
+/** Of a pixel: 96 pixels and 72 points to the inch. */
+const POINTS = 0.75;
+
+const blockOf = ({ startRow, endRow, startColumn, endColumn }: IRange): Block => ({
+  row: startRow,
+  column: startColumn,
+  rows: endRow - startRow + 1,
+  columns: endColumn - startColumn + 1,
+});
+
+const keyOf = ({ row, column }: { readonly row: number; readonly column: number }): string => `${row} ${column}`;
+
+const same = (a: Cell, b: Cell): boolean =>
+  a === b || (a instanceof CellError && b instanceof CellError && a.code === b.code);
