@@ -115,6 +115,38 @@ test("each workbook of the corpus is expected, and small", () => {
   for (const name of files) expect(statSync(join(corpus, name)).size).toBeLessThan(40_000);
 });
 
+/** What a package's part is named or holds when it has the thing. */
+const things: Readonly<Record<string, { readonly part?: RegExp; readonly text?: RegExp }>> = {
+  charts: { part: /^xl\/charts\/chart/ },
+  "sheets that are charts": { part: /^xl\/chartsheets\// },
+  pictures: { part: /^xl\/media\// },
+  comments: { part: /^xl\/comments/ },
+  "threaded comments": { part: /^xl\/threadedComments\// },
+  "pivot tables": { part: /^xl\/pivotTables?\// },
+  "pivot caches": { part: /^xl\/pivotCache\// },
+  macros: { part: /^xl\/vbaProject\.bin$/ },
+  "shared strings": { part: /^xl\/sharedStrings\.xml$/, text: /<si>/ },
+  "shared formulas": { part: /^xl\/worksheets\//, text: /<f [^>]*t="shared"/ },
+  "array formulas": { part: /^xl\/worksheets\//, text: /<f [^>]*t="array"/ },
+  "dynamic arrays": { part: /^xl\/worksheets\//, text: /<c [^>]*cm="/ },
+  "metadata of dynamic arrays": { part: /^xl\/metadata\.xml$/, text: /XLDAPR/ },
+  "dates from 1904": { part: /^xl\/workbook\.xml$/, text: /date1904=["'](1|true)["']/ },
+  names: { part: /^xl\/workbook\.xml$/, text: /<definedName [^>]*name="(?!_xlnm)/ },
+  tables: { part: /^xl\/tables\/table/ },
+  "a second sheet": { part: /^xl\/worksheets\/sheet2\.xml$/ },
+  "a list of the order of calculation": { part: /^xl\/calcChain\.xml$/ },
+  "links to other workbooks": { part: /^xl\/externalLinks\// },
+};
+
+test.each(Object.entries(things))("some workbook of the corpus holds %s", (_, { part = /./, text = /(?:)/ }) => {
+  const having = files.filter((name) =>
+    Object.entries(unzipSync(new Uint8Array(readFileSync(join(corpus, name))))).some(
+      ([path, bytes]) => part.test(path) && text.test(Buffer.from(bytes).toString("utf8")),
+    ),
+  );
+  expect(having).not.toEqual([]);
+});
+
 let folder: string;
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "bimetal-corpus-"));

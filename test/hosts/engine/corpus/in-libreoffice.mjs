@@ -55,18 +55,27 @@ const byCommand = (path, sheet) => {
   // A sheet of macros is none with cells.
   if (/^There is no sheet/.test(stderr)) return [];
   if (status === null || status > 1) throw new Error(`${basename(path)}: ${stderr}`);
-  return stdout.split("\n").map((line) => cellsOf(line).map((cell) => cell.replace(/^'(?=[=+\-@])/, "")));
+  return stdout.split("\n").map((line) => cellsOf(line).map((cell) => cell.replace(/^'(?=\s*[=+\-@])/, "")));
 };
 
-/** Dates come as they look, not as they count. */
-const isDate = /^(\d{4}-\d\d-\d\d|\d\d\/\d\d\/\d{4})/;
+/** Dates, times and shares come as they look: as the days since the last of 1899 or, where they count from 1904, since its first; as numbers. */
+const numbersOf = (shown) => {
+  const dashed = /^(\d{4})-(\d\d)-(\d\d)/.exec(shown);
+  const slashed = /^(\d\d)\/(\d\d)\/(\d{4})/.exec(shown);
+  const days = (year, month, day) => Date.UTC(year, month - 1, day) / 86_400_000;
+  const count = slashed ? days(slashed[3], slashed[1], slashed[2]) : dashed && days(dashed[1], dashed[2], dashed[3]);
+  if (count !== null) return [count + 25_569, count + 24_107];
+  const [, hour, minute, second, half] = /^(\d\d?):(\d\d):(\d\d) ([AP])M$/.exec(shown) ?? [];
+  if (half) return [((hour % 12) + (half === "P" ? 12 : 0)) / 24 + minute / 1440 + second / 86_400];
+  if (/^-?[\d.]+%$/.test(shown)) return [Number(shown.slice(0, -1)) / 100];
+  return shown === "" ? [] : [Number(shown)];
+};
 
 const isEqual = (ours, theirs) => {
   if (ours === theirs) return true;
   if (ours !== "" && Number.isFinite(Number(ours)))
-    return (
-      isDate.test(theirs) ||
-      (theirs !== "" && Math.abs(Number(theirs) - Number(ours)) <= 1e-9 * Math.max(1, Math.abs(Number(ours))))
+    return numbersOf(theirs).some(
+      (number) => Math.abs(number - Number(ours)) <= 1e-9 * Math.max(1, Math.abs(Number(ours))),
     );
   // LibreOffice numbers some errors, files spell younger ones #VALUE!, and truth without a format of its own shows as 1 and 0.
   if (ours.startsWith("#")) return /^Err:\d+$/.test(theirs) || (/SPILL|CALC/.test(ours) && theirs === "#VALUE!");
