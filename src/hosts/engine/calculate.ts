@@ -1,8 +1,8 @@
 import { CellError } from "../../definition/cells";
 import type { AnyDefinition } from "../../definition/define";
 import type { Book } from "./book";
+import { BREAKDOWN } from "./breakdowns";
 import { circularCells } from "./circles";
-import { BREAKDOWN } from "./cures";
 import type { GridView } from "./grid-view";
 import { sayPlace } from "./place";
 import { type Kept, readable } from "./readable";

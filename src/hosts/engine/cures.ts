@@ -1,15 +1,6 @@
 import { CellValueType } from "@univerjs/core";
-import {
-  AstTreeBuilder,
-  BaseFunction,
-  BaseReferenceObject,
-  ErrorType,
-  Interpreter,
-  LexerNode,
-  LexerTreeBuilder,
-} from "@univerjs/engine-formula";
+import { BaseFunction, BaseReferenceObject, ErrorType, LexerTreeBuilder } from "@univerjs/engine-formula";
 import { demand } from "./demand";
-import { engineError } from "./engine-values";
 import { MOST_COLUMNS, MOST_ROWS } from "./place";
 
 /** A cell with empty text is not blank: `=D4=0` is FALSE there. The engine passes over such cells unless they look like formulas. */
@@ -59,6 +50,13 @@ export const boundReferences = (): void => {
   };
 };
 
+/** A text in a formula is one, whatever it looks like: the engine makes numbers of "1e3", "5%" and "1/2" within functions. */
+export const keepTexts = (): void => {
+  const { prototype } = BaseFunction;
+  demand(typeof prototype.isArgumentsIgnoreNumberPattern === "function", "its functions read texts otherwise");
+  prototype.isArgumentsIgnoreNumberPattern = () => true;
+};
+
 /**
  * The engine keeps what it has read of a formula by its text alone, for all workbooks, and works on it: read again, LET and LAMBDA take
  * their names from another calculation, and a defined name keeps the meaning it had elsewhere. So nothing is kept.
@@ -78,47 +76,5 @@ export const readAnew = (): void => {
     } catch {
       return ErrorType.VALUE;
     }
-  };
-};
-
-/** A formula that cannot be made into a tree (a LAMBDA whose parameter is a call) would end the calculation of the whole workbook. */
-export const catchMisreadings = (): void => {
-  const { prototype } = AstTreeBuilder;
-  demand(typeof prototype.parse === "function", "it makes no trees of formulas");
-  const { parse } = prototype;
-  prototype.parse = function (node) {
-    try {
-      return parse.call(this, node);
-    } catch {
-      // LET of nothing: the engine's own way to its node for an error, whose class it does not export.
-      const nothing = new LexerNode();
-      nothing.setToken("LET");
-      return parse.call(this, nothing);
-    }
-  };
-};
-
-/** What stands beside the #VALUE! of a formula over which the engine itself broke. */
-export const BREAKDOWN = "The grid engine cannot calculate this formula.";
-
-/** A function of the engine that throws would end the calculation of the whole workbook without a word. */
-export const catchBreakdowns = (): void => {
-  const { prototype } = Interpreter;
-  demand(
-    typeof prototype.execute === "function" && typeof prototype.executeAsync === "function",
-    "it runs no formulas",
-  );
-  const { execute, executeAsync } = prototype;
-  prototype.execute = function (node) {
-    try {
-      return execute.call(this, node);
-    } catch {
-      return engineError(ErrorType.VALUE, BREAKDOWN) as ReturnType<typeof execute>;
-    }
-  };
-  prototype.executeAsync = async function (node) {
-    return executeAsync
-      .call(this, node)
-      .catch(() => engineError(ErrorType.VALUE, BREAKDOWN) as Awaited<ReturnType<typeof executeAsync>>);
   };
 };

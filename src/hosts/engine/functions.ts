@@ -9,6 +9,7 @@ import { call } from "../../definition/call";
 import type { AnyDefinition } from "../../definition/define";
 import type { Memory } from "../../definition/memory";
 import { type Parameter, sheetName } from "../../definition/parameter";
+import type { FunctionClass } from "./cured/engine-function";
 import { argumentOf, engineAnswer, engineError } from "./engine-values";
 import { type Place, sayPlace } from "./place";
 
@@ -24,8 +25,6 @@ export interface Defect {
   readonly definition: AnyDefinition;
   readonly thrown: unknown;
 }
-
-type FunctionClass = new (name: string) => BaseFunction;
 
 /**
  * The catalogue as functions of the grid engine, for UniverFormulaEnginePlugin's `function`. Each call takes the one road and is
@@ -44,11 +43,6 @@ const functionClass = (definition: AnyDefinition, memory: Memory, onDefect: (def
     override minParams = -1;
     override maxParams = -1;
     override needsSheetsInfo = true;
-
-    /** A text in a formula stays one: the engine would make numbers of "1e3", "5%" and "1/2". */
-    override isArgumentsIgnoreNumberPattern(): boolean {
-      return true;
-    }
 
     override calculate(...values: BaseValueObject[]): BaseValueObject {
       const sheet = this.getSheetsInfo().sheetNameMap[this.subUnitId ?? ""] ?? "";

@@ -10,10 +10,11 @@ import "@univerjs/sheets-formula/facade";
 import type { AnyDefinition } from "../../definition/define";
 import { Memory } from "../../definition/memory";
 import type { Book } from "./book";
+import { curedFunctions } from "./cured/functions";
 import { type Defect, functionsFor } from "./functions";
 import { type GridView, viewOf } from "./grid-view";
 import { type Room, snapshotOf } from "./snapshot";
-import { curedFunctions, prepareEngine } from "./univer-internals";
+import { prepareEngine } from "./univer-internals";
 
 /** One calculation of a workbook that is in the engine's words. */
 export interface Run extends GridView {

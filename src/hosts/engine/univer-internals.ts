@@ -1,10 +1,11 @@
 import type { Univer } from "@univerjs/core";
 import { ALL_IMPLEMENTED_FUNCTIONS_SET, CELL_INVERTED_INDEX_CACHE, FormulaDataModel } from "@univerjs/engine-formula";
+import { catchBreakdowns, catchMisreadings } from "./breakdowns";
 import { installCellIndex } from "./cell-index";
-import { bounded, joinsNumbers, Sort, Unique } from "./cured-functions";
-import { askWholeSheet, boundReferences, catchBreakdowns, catchMisreadings, keepEmptyText, readAnew } from "./cures";
-import { demand, type FunctionClass } from "./demand";
-import { AnchorArray, installOperators, Single } from "./operators";
+import { curedFunctions } from "./cured/functions";
+import { askWholeSheet, boundReferences, keepEmptyText, keepTexts, readAnew } from "./cures";
+import { demand } from "./demand";
+import { installOperators } from "./operators";
 import { settleSpills } from "./settle";
 
 // What reaches past the grid engine's public face is gathered here: this file and those it imports. Each reach is checked when the
@@ -24,23 +25,13 @@ export const prepareEngine = (): void => {
   askWholeSheet();
   boundReferences();
   readAnew();
+  keepTexts();
   catchMisreadings();
   catchBreakdowns();
   installOperators();
   demand(settleSpills(), "it calculates in other steps");
   prepared = true;
 };
-
-/** Functions to be registered in place of the engine's own, beside ours. */
-export const curedFunctions: readonly [FunctionClass, string][] = [
-  [Sort, "SORT"],
-  [Unique, "UNIQUE"],
-  ...["CONCATENATE", "CONCAT", "TEXTJOIN"].map((name): [FunctionClass, string] => [joinsNumbers(name), name]),
-  ...["SEQUENCE", "RANDARRAY", "MAKEARRAY"].map((name): [FunctionClass, string] => [bounded(name, 0), name]),
-  [bounded("EXPAND", 1), "EXPAND"],
-  [Single, "SINGLE"],
-  [AnchorArray, "ANCHORARRAY"],
-];
 
 const engineFunctions: ReadonlySet<string> = new Set([
   ...[...ALL_IMPLEMENTED_FUNCTIONS_SET].map(String),

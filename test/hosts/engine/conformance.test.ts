@@ -2,7 +2,8 @@ import { CellError } from "../../../src/definition/cells";
 import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
 import { type Calculated, calculate } from "../../../src/hosts/engine/calculate";
 
-// What Excel answers: worked by hand from Excel's documented rules and plain arithmetic, never from this program.
+// What Excel answers: worked by hand from Excel's documented rules and plain arithmetic, never from this program. "LibreOffice" beside a
+// case: LibreOffice Calc gives the same (tried by hand); "from memory": Excel's behaviour as it is remembered, not read.
 // Column A holds 5, 20, 60, "abc", a blank, TRUE, the text "42", 100; B holds x, y, X; D holds 1, #N/A, 0, the text "".
 const cases: readonly (readonly [formula: string, excel: number | string | boolean])[] = [
   // Operators: precedence and what text, blanks and truth count as.
@@ -120,6 +121,79 @@ const cases: readonly (readonly [formula: string, excel: number | string | boole
   ["SUM(J2:J3)", 50],
   ["@A1", 5],
   ["@A1:B1", "#VALUE!"],
+  // A text in a formula is one, however much it looks like a number (LibreOffice); arithmetic reads it.
+  ['TYPE("1e3")', 2],
+  ['TYPE("5%")', 2],
+  ['LEN("1e3")', 3],
+  ['N("1e3")', 0],
+  ['UPPER("1e3")', "1E3"],
+  ['CONCATENATE("1e3",3)', "1e33"],
+  ['"1e3"+1', 1001],
+  ['SUM("5%",1)', 1.05],
+  ['SUM({"1e3",1})', 1], // texts of arrays are passed over, as those of cells
+  ['XLOOKUP("1e3",{"1e3"},{7})', 7],
+  ["TYPE(1E+21)", 1],
+  ["2*1E+3", 2000],
+  // A text in a cell that looks like a number is one in arithmetic and none in statistics (LibreOffice). A7 is "42".
+  ["ABS(A7)", 42],
+  ["ROUND(A7,-1)", 40],
+  ["EXP(A7-42)", 1],
+  ["MEDIAN(A7,7)", 7],
+  ["MEDIAN(A1:A8)", 40], // of 5, 20, 60, 100
+  ["AVERAGEA(A6:A8)", 101 / 3], // TRUE counts as 1, the text as 0
+  ["SLOPE(A1:A7,A1:A7)", 1],
+  ["DEVSQ(A7,1,3)", 2],
+  ["GEOMEAN(A7,2,8)", 4],
+  // The scatter of nothing is none (LibreOffice).
+  ["STDEV.S(B1:B3)", "#DIV/0!"],
+  ["VAR.S(A4:A5)", "#DIV/0!"],
+  // The largest of nothing is 0 (Microsoft's page on MAXIFS), and a blank is no 0 among others (LibreOffice).
+  ['MAXIFS(A1:A3,B1:B3,"z")', 0],
+  ['MAXIFS(B1:B3,B1:B3,"x")', 0],
+  ["MAXA(A5,-3)", -3],
+  // Rounding is on the decimal number as shown: 7.29 has two places, 10.155 lies in the middle (LibreOffice for TRUNC, by hand for the rest).
+  ["TRUNC(-7,3)", -7],
+  ["TRUNC(-7.29,2)", -7.29],
+  ["TRUNC(1234.5,-2)", 1200],
+  ["ROUNDDOWN(2,20)", 2],
+  ["ROUND(-0.5,FALSE)", -1],
+  ['TEXT(10.155,"0.00")', "10.16"],
+  ['TEXT(1.005,"0.00")', "1.01"],
+  ["FIXED(10.155,2)", "10.16"],
+  // Conditions: a text is none unless it says TRUE or FALSE (LibreOffice for letters, from memory for digits).
+  ["IF(A4,1,2)", "#VALUE!"],
+  ['IF("1",1,2)', "#VALUE!"],
+  ['IF("TRUE",1,2)', 1],
+  ['NOT("TRUE")', false],
+  ['OR("1",FALSE)', "#VALUE!"],
+  // IFS stops where a condition holds; SWITCH keeps "1" and 1 apart; a blank answer is 0 (LibreOffice).
+  ["IFS(TRUE,1,TRUE,1/0)", 1],
+  ["IFS(FALSE,1/0,TRUE,A5)", 0],
+  ['SWITCH(1,"1","text",1,"number")', "number"],
+  ["SWITCH(9,1,2,A5)", 0],
+  // 0 is not found in a blank cell (LibreOffice).
+  ["VLOOKUP(0,A5:B8,1,FALSE)", "#N/A"],
+  ['XLOOKUP(0,A4:A6,A4:A6,"none")', "none"],
+  ["XMATCH(FALSE,A4:A6)", "#N/A"],
+  // Sorting puts numbers before texts and TRUE behind them; what looks like a number is a text (Microsoft's page on sort orders, from memory).
+  ['TEXTJOIN(" ",TRUE,SORT(A1:A8))', "5 20 60 100 42 abc TRUE"],
+  ['TEXTJOIN(" ",TRUE,SORTBY(A1:A3,B1:B3,-1,A1:A3,-1))', "20 60 5"],
+  ['TEXTJOIN(" ",TRUE,SORT(A1:B3,{2,1},{-1,1}))', "20 y 5 x 60 X"],
+  ['ROWS(UNIQUE(VSTACK(42,A7,"x","X")))', 3],
+  // Dates: 30 August 2014 and 30 months is 28 February 2017; Saturday noon belongs to its week; ISO 8601 counts 6 April 1971 to week 14 (LibreOffice).
+  ["EDATE(DATE(2014,8,30),30)-DATE(2017,2,28)", 0],
+  ['EDATE("2023-01-31",1)-DATE(2023,2,28)', 0],
+  ["EDATE(66,-25)", "#NUM!"],
+  ["WEEKNUM(DATE(1926,4,17)+0.5)-WEEKNUM(DATE(1926,4,17))", 0],
+  ["ISOWEEKNUM(DATE(1971,4,6))", 14],
+  ["WEEKNUM(DATE(1971,1,1),21)", 53],
+  // Text of truth values, from memory.
+  ['TEXT(TRUE,"0")', "TRUE"],
+  ["CONCAT(TRUE,1)", "TRUE1"],
+  ["PROPER(12.5)", "12.5"],
+  // No cell holds a number beyond all numbers, nor a function (Microsoft's page on #CALC!, from memory).
+  ["SUMPRODUCT({1E+308},{10})", "#NUM!"],
+  ["LAMBDA(x,x)", "#CALC!"],
   // Sheets and names.
   ["SUM(Other!A1:A2)", 3],
   ["'Other'!A2", 2],
