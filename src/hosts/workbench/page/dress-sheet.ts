@@ -1,5 +1,17 @@
+import { type IStyleData, type IWorkbookData, VerticalAlign } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { Sheet } from "../../engine/book";
+
+/** Figures and words of neighbouring cells do not touch, and stand in the middle of their rows. */
+export const usualLook: IStyleData = { vt: VerticalAlign.MIDDLE, pd: { l: 4, r: 4, t: 0, b: 1 } };
+
+/** A workbook all of whose sheets have the usual look where their cells have none of their own. */
+export const withUsualLook = <Snapshot extends Partial<IWorkbookData>>(snapshot: Snapshot): Snapshot => ({
+  ...snapshot,
+  sheets: Object.fromEntries(
+    Object.entries(snapshot.sheets ?? {}).map(([id, sheet]) => [id, { ...sheet, defaultStyle: usualLook }]),
+  ),
+});
 
 const edges = { backgroundColor: "#F1EDE3", borderColor: "#D8CFBC", fontColor: "#5D5748" };
 

@@ -1,5 +1,6 @@
 import type { AnyDefinition } from "../../../definition/define";
 import { type OpenedWorkbook, openWorkbook } from "../../engine/xlsx/open-workbook";
+import { ask } from "./ask";
 import { firstAnswer } from "./first-answer";
 import { goTo } from "./go-to";
 import { stateOf } from "./grid-state";
@@ -22,6 +23,12 @@ export class Files {
     readonly say: (sentence: string) => Promise<void>,
   ) {
     this.#moves = new Moves(book.grid.univer);
+  }
+
+  /** Opens a workbook in the place of the one there is, after a question where work would be lost. */
+  async openInstead(file: OpenedFile): Promise<void> {
+    const question = `Open ${file.name}? What was done in ${this.#name} and not saved is given up.`;
+    if (!this.book.isChanged || (await ask(question, `Open ${file.name}`))) await this.open(file);
   }
 
   open(fetching: OpenedFile | Promise<OpenedFile>): Promise<void> {
@@ -52,6 +59,7 @@ export class Files {
       const { bytes, how } = copyOf(this.#opened, stateOf(this.book, this.#moves), this.catalogue);
       const name = nameOfCopy(this.#name, how);
       download(name, bytes);
+      this.book.settle();
       return `${name}: ${sayCopy(this.#opened, how)}`;
     });
   }

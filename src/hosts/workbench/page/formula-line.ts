@@ -1,10 +1,11 @@
-import { type Cell, CellError } from "../../../definition/cells";
 import { sayCellOf } from "../../engine/place";
 import type { Completion } from "./completion";
+import { cutText } from "./cut-text";
 import { focusGrid } from "./focus-grid";
 import { formulaAsRead } from "./formula-as-read";
 import type { OpenBook } from "./open-book";
 import { putInto } from "./put-into";
+import { sayTyped } from "./typed-value";
 
 interface FormulaLine {
   readonly address: HTMLElement;
@@ -13,7 +14,7 @@ interface FormulaLine {
   readonly completion: Completion;
 }
 
-/** The line above the grid: the selected cell's formula or value to read and to change, and the sentence of a refusal. */
+/** The line above the grid: the selected cell's formula or value to read and to change, the sentence of a refusal, the whole of a text that is cut off. */
 export const showFormulaLine = (book: OpenBook, { address, line, note, completion }: FormulaLine): void => {
   const draw = () => {
     const { place, view } = book;
@@ -21,9 +22,10 @@ export const showFormulaLine = (book: OpenBook, { address, line, note, completio
     line.disabled = !place;
     if (!place || !view) return;
     const refusal = view.messageAt(place);
-    note.textContent = refusal ?? "";
+    note.textContent = refusal ?? cutText(book, place) ?? "";
     note.classList.toggle("shop-note-refusal", refusal !== undefined);
-    if (document.activeElement !== line) line.value = formulaAsRead(book, place) || sayTyped(view.valueAt(place));
+    if (document.activeElement !== line)
+      line.value = formulaAsRead(book, place) || sayTyped(view.valueAt(place), book.formatAt(place));
   };
   book.onMoved(() => {
     line.blur();
@@ -43,11 +45,4 @@ export const showFormulaLine = (book: OpenBook, { address, line, note, completio
     }
   });
   line.addEventListener("blur", draw);
-};
-
-/** A value as it would be typed. */
-export const sayTyped = (value: Cell): string => {
-  if (value === null) return "";
-  if (value instanceof CellError) return value.code;
-  return typeof value === "boolean" ? String(value).toUpperCase() : String(value);
 };

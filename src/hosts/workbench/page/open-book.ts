@@ -4,7 +4,7 @@ import type { Book, Sheet } from "../../engine/book";
 import { type GridView, viewOf } from "../../engine/grid-view";
 import type { Place } from "../../engine/place";
 import { ROOM, sheetSnapshot, snapshotOf } from "../../engine/snapshot";
-import { dressEdges, growRows } from "./dress-sheet";
+import { dressEdges, growRows, usualLook, withUsualLook } from "./dress-sheet";
 import { inPresentNames, namesOf, type Opened, type Size, sizesOf, withSheet } from "./opened";
 import type { Grid } from "./start-grid";
 
@@ -15,6 +15,7 @@ export class OpenBook {
   readonly #moved = new Set<Listener>();
   readonly #calculated = new Set<Listener>();
   #open: Opened | undefined;
+  #settled: unknown = null;
 
   constructor(readonly grid: Grid) {
     const { api } = grid;
@@ -37,7 +38,7 @@ export class OpenBook {
     const { api, univer } = this.grid;
     const before = this.#open?.unit;
     this.#open = undefined;
-    const snapshot = snapshotOf(book);
+    const snapshot = withUsualLook(snapshotOf(book));
     const calculated = this.#nextCalculation();
     const workbook = api.createWorkbook(snapshot);
     // Only now: the engine's own parts look for a workbook at any time.
@@ -60,6 +61,7 @@ export class OpenBook {
     });
     // What the page did to show the workbook is nothing that a person would take back.
     univer.__getInjector().get(IUndoRedoService).clearUndoRedo(snapshot.id);
+    this.settle();
     this.moved();
   }
 
@@ -70,7 +72,9 @@ export class OpenBook {
     if (!this.#open || !workbook) throw new Error("No workbook is open.");
     const calculated = this.#nextCalculation();
     // Without an id of ours the engine gives it one of its own.
-    const sheet = workbook.insertSheet(shown.name, { sheet: sheetSnapshot(shown, "", ROOM) });
+    const sheet = workbook.insertSheet(shown.name, {
+      sheet: { ...sheetSnapshot(shown, "", ROOM), defaultStyle: usualLook },
+    });
     this.#open = withSheet(this.#open, sheet, shown, asRead);
     dressEdges(sheet);
     api.getFormula().executeCalculation();
@@ -93,6 +97,30 @@ export class OpenBook {
     workbook.setActiveSheet(neighbour);
     if (!workbook.deleteSheet(this.#sheetCalled(name))) throw new Error(`The sheet ${name} could not be deleted.`);
     this.moved();
+  }
+
+  /** How wide the grid is drawn, in pixels. */
+  get width(): number {
+    return this.grid.container.clientWidth;
+  }
+
+  /** Whether anything was done since the workbook was opened or `settle` was called last. */
+  get isChanged(): boolean {
+    return this.#lastDeed() !== this.#settled;
+  }
+
+  /** What was done up to now is kept elsewhere. */
+  settle(): void {
+    this.#settled = this.#lastDeed();
+  }
+
+  #lastDeed(): unknown {
+    return this.grid.univer.__getInjector().get(IUndoRedoService).pitchTopUndoElement();
+  }
+
+  /** The number format of a cell; "" where it has none of its own. */
+  formatAt({ sheet, row, column }: Place): string {
+    return this.#sheetCalled(sheet).getRange(row, column).getNumberFormat();
   }
 
   /** How many cells of a sheet hold something; what an answer spills into is not counted. */

@@ -18,8 +18,35 @@ export const onFileChosen = (button: HTMLElement, input: HTMLInputElement, take:
   button.addEventListener("click", () => input.click());
   input.addEventListener("change", async () => {
     const file = input.files?.[0];
-    if (file) take({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) });
+    if (file) take(await read(file));
     // So that the same file can be chosen again.
     input.value = "";
   });
 };
+
+/** A workbook that is dropped on the page. */
+export const onFileDropped = (page: HTMLElement, take: (file: OpenedFile) => void): void => {
+  const isFile = ({ dataTransfer }: DragEvent) => dataTransfer?.types.includes("Files") ?? false;
+  const mark = (isOver: boolean) => page.classList.toggle("shop-taking", isOver);
+  page.addEventListener("dragover", (event) => {
+    if (!isFile(event)) return;
+    event.preventDefault();
+    mark(true);
+  });
+  // Leaving the page, not one of its parts for another.
+  page.addEventListener("dragleave", ({ relatedTarget }) => {
+    if (!relatedTarget) mark(false);
+  });
+  page.addEventListener("drop", async (event) => {
+    mark(false);
+    const file = event.dataTransfer?.files[0];
+    if (!isFile(event) || !file) return;
+    event.preventDefault();
+    take(await read(file));
+  });
+};
+
+const read = async (file: File): Promise<OpenedFile> => ({
+  name: file.name,
+  bytes: new Uint8Array(await file.arrayBuffer()),
+});

@@ -3,20 +3,23 @@ import type { Place } from "../../engine/place";
 import { readable } from "../../engine/readable";
 import { formulaAsRead } from "./formula-as-read";
 import type { OpenBook } from "./open-book";
+import { cellTyped, sayTyped } from "./typed-value";
 
-/** Puts what was typed into a cell, as the grid would take it: a formula, a number, TRUE or FALSE, text; nothing clears it. */
+/** Puts what was typed into a cell: a formula, a number, a day, TRUE or FALSE, text; nothing clears it. */
 export const putInto = (open: OpenBook, place: Place, typed: string, catalogue: readonly AnyDefinition[]): void => {
   const { sheet, row, column } = place;
   const range = open.grid.api.getActiveWorkbook()?.getSheetByName(sheet)?.getRange(row, column);
   if (!range) throw new Error(`There is no sheet "${sheet}".`);
   if (!typed.startsWith("=")) {
+    const format = range.getNumberFormat();
+    const isThere = formulaAsRead(open, place) === "" && typed === sayTyped(open.view?.valueAt(place) ?? null, format);
     if (typed === "") range.clearContent();
-    else range.setValue(valueTyped(typed));
+    else if (!isThere) range.setValue(cellTyped(typed, format));
   } else if (typed !== formulaAsRead(open, place)) range.setFormula(inEngineWords(open, place, typed, catalogue));
 };
 
 /** The engine knows no tables, so their cells are put in the place of "Trials[current]"; the rest is taken as it was typed. */
-const inEngineWords = (
+export const inEngineWords = (
   { asRead }: OpenBook,
   { sheet, row, column }: Place,
   typed: string,
@@ -27,10 +30,4 @@ const inEngineWords = (
   const sheets = asRead.sheets.map((one) => ({ ...one, cells: one.name === sheet ? cells : [] }));
   const { book } = readable({ ...asRead, sheets }, catalogue);
   return book.sheets.find(({ name }) => name === sheet)?.cells[0]?.formula ?? typed;
-};
-
-const valueTyped = (typed: string): string | number | boolean => {
-  if (/^(true|false)$/i.test(typed)) return /^true$/i.test(typed);
-  const number = Number(typed);
-  return typed.trim() !== "" && Number.isFinite(number) ? number : typed;
 };

@@ -1,4 +1,4 @@
-import { dressEdges } from "./dress-sheet";
+import { dressEdges, usualLook } from "./dress-sheet";
 import { focusGrid } from "./focus-grid";
 import { goTo } from "./go-to";
 import type { OpenBook } from "./open-book";
@@ -91,7 +91,9 @@ const buttonCalled = (text: string, className: string): HTMLButtonElement => {
 const takeFreshSheet = (book: OpenBook, taken: readonly string[]): void => {
   let n = 1;
   while (taken.includes(`Scratch ${n}`)) n++;
-  const fresh = book.grid.api.getActiveWorkbook()?.create(`Scratch ${n}`, 200, 26);
+  const fresh = book.grid.api
+    .getActiveWorkbook()
+    ?.create(`Scratch ${n}`, 200, 26, { sheet: { defaultStyle: usualLook } });
   if (fresh) dressEdges(fresh);
   goTo(book, { sheet: `Scratch ${n}`, row: 0, column: 0 });
   focusGrid();

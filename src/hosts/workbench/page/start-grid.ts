@@ -9,7 +9,7 @@ import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-for
 import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
-import { CellAlertManagerService, UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import { CellAlertManagerService, ISheetClipboardService, UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
 import { defaultTheme } from "@univerjs/themes";
 import { UniverUIPlugin } from "@univerjs/ui";
 import "@univerjs/engine-formula/facade";
@@ -27,17 +27,27 @@ import "@univerjs/sheets-formula-ui/lib/index.css";
 import "@univerjs/sheets-numfmt-ui/lib/index.css";
 import type { AnyDefinition } from "../../../definition/define";
 import type { Memory } from "../../../definition/memory";
-import { type Defect, descriptionsFor, functionsFor } from "../../engine/functions";
 import { curedFunctions } from "../../engine/cured/functions";
+import { type Defect, descriptionsFor, functionsFor } from "../../engine/functions";
 import { prepareEngine } from "../../engine/univer-internals";
+import { pastesBy } from "./foreign-paste";
 import { words } from "./locale";
 import { alertsBut, type NotePlace } from "./quiet-alerts";
 import ownTheme from "./theme.json";
 
 /** The grid engine with its user interface, without the engine's own ribbon, formula bar and footer. */
 export interface Grid {
+  /** What it is drawn in. */
+  readonly container: HTMLElement;
   readonly univer: Univer;
   readonly api: FUniver;
+}
+
+interface GridEars {
+  readonly onDefect: (defect: Defect) => void;
+  readonly isRefusal: (place: NotePlace) => boolean;
+  /** Rows of texts that another program had put on the clipboard. */
+  readonly onPaste: (rows: readonly (readonly string[])[]) => void;
 }
 
 /** Starts the grid in an element of the page, with our functions among its own. */
@@ -45,7 +55,7 @@ export const startGrid = (
   container: HTMLElement,
   catalogue: readonly AnyDefinition[],
   memory: Memory,
-  { onDefect, isRefusal }: { onDefect: (defect: Defect) => void; isRefusal: (place: NotePlace) => boolean },
+  { onDefect, isRefusal, onPaste }: GridEars,
 ): Grid => {
   prepareEngine();
   const univer = new Univer({
@@ -68,7 +78,10 @@ export const startGrid = (
   univer.registerPlugin(UniverSheetsUIPlugin, {
     formulaBar: false,
     footer: false,
-    override: [[CellAlertManagerService, { useClass: alertsBut(isRefusal) }]],
+    override: [
+      [CellAlertManagerService, { useClass: alertsBut(isRefusal) }],
+      [ISheetClipboardService, { useClass: pastesBy(onPaste) }],
+    ],
   });
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     description: descriptionsFor(catalogue),
@@ -77,5 +90,5 @@ export const startGrid = (
   univer.registerPlugin(UniverSheetsFormulaUIPlugin);
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
   univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
-  return { univer, api: FUniver.newAPI(univer) };
+  return { container, univer, api: FUniver.newAPI(univer) };
 };

@@ -1,0 +1,214 @@
+import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
+import { startBench, type Visit, visit } from "./bench";
+
+// The workbench by keyboard alone, and what comes from other programs: by the clipboard, and dropped on the page.
+
+let browser: TestBrowser;
+let bench: Awaited<ReturnType<typeof startBench>>;
+let watched: WatchedPage;
+let person: Visit;
+
+beforeAll(async () => {
+  [browser, bench] = await Promise.all([openBrowser(), startBench()]);
+});
+afterAll(async () => {
+  bench.stop();
+  await browser.close();
+});
+beforeEach(async () => {
+  watched = await browser.openPage();
+  person = await visit(watched.page, bench.address);
+});
+afterEach(async () => {
+  expect(watched.complaints).toEqual([]);
+  expect(watched.strayRequests).toEqual([]);
+  await watched.page.close();
+});
+
+type Key = Parameters<WatchedPage["page"]["keyboard"]["press"]>[0];
+const press = async (...keys: Key[]) => {
+  for (const key of keys) await watched.page.keyboard.press(key);
+};
+const holding = async (held: Key, ...keys: Key[]) => {
+  await watched.page.keyboard.down(held);
+  await press(...keys);
+  await watched.page.keyboard.up(held);
+};
+
+test("a cell is typed, changed by F2, left by Escape, emptied by Delete, and all of it is taken back and done again", async () => {
+  const { page } = watched;
+  await person.takeFreshSheet();
+  await page.keyboard.type("12");
+  await press("Enter", "ArrowUp");
+  await person.shows("said", "'Scratch 1'!A1: 12");
+  await press("F2");
+  await page.keyboard.type("5");
+  await press("Enter", "ArrowUp");
+  await person.shows("said", "'Scratch 1'!A1: 125");
+  await page.keyboard.type("99");
+  await press("Escape");
+  await person.shows("said", "'Scratch 1'!A1: 125");
+  await press("Delete");
+  await person.shows("said", "'Scratch 1'!A1: blank");
+  await holding("Control", "KeyZ");
+  await person.shows("said", "'Scratch 1'!A1: 125");
+  await holding("Control", "KeyZ");
+  await person.shows("said", "'Scratch 1'!A1: 12");
+  await holding("Control", "KeyY");
+  await person.shows("said", "'Scratch 1'!A1: 125");
+});
+
+test("Tab and Shift+Tab, Home, Page Down and Control with Home and End move the selection; Alt with Page Up and Down the sheet", async () => {
+  await person.takeFreshSheet();
+  await watched.page.keyboard.type("7");
+  await press("Tab", "Tab");
+  await person.shows("said", "'Scratch 1'!C1: blank");
+  await holding("Shift", "Tab");
+  await person.shows("said", "'Scratch 1'!B1: blank");
+  await press("Home");
+  await person.shows("said", "'Scratch 1'!A1: 7");
+  await press("PageDown");
+  await watched.page.waitForFunction(() => /'!A[12]\d: blank/.test(document.getElementById("said")?.textContent ?? ""));
+  await holding("Control", "Home");
+  await person.shows("said", "'Scratch 1'!A1: 7");
+  await holding("Alt", "PageUp");
+  await person.shows("said", "'Try it'!A1");
+  await holding("Control", "PageUp");
+  await person.shows("said", "'Read me'!A1");
+  await holding("Alt", "PageDown", "PageDown");
+  await person.shows("said", "'Scratch 1'!A1: 7");
+});
+
+test("a cell with a list offers its words, by keyboard too, and the keyboard comes back to the grid", async () => {
+  const { page } = watched;
+  await holding("Control", "Home");
+  await person.shows("said", "Log!A1");
+  await press("ArrowDown", "ArrowRight", "ArrowRight", "ArrowRight", "ArrowRight");
+  await person.shows("said", "Log!E2: B");
+  const words = () => page.$$eval("#words:not([hidden]) option", (all) => all.map((word) => word.textContent));
+  expect(await words()).toEqual(["B", "C", "D", "IEC 60947-2", "IEC 60947-2 typical", "UL 489", "UL 489 typical"]);
+  expect(await person.faults()).toEqual([]);
+  await holding("Alt", "ArrowDown");
+  await press("ArrowDown", "Enter");
+  await person.shows("said", "Log!E2: C");
+  expect(await page.evaluate(() => document.activeElement?.closest("#grid")?.id)).toBe("grid");
+  await holding("Control", "KeyZ");
+  await person.shows("said", "Log!E2: B");
+  await press("ArrowRight");
+  await person.shows("said", "Log!F2: 1");
+  expect(await words()).toEqual([]);
+});
+
+test("the keys are listed behind a button, legible to axe", async () => {
+  const { page } = watched;
+  await page.click('[popovertarget="keys"]');
+  await page.waitForSelector("#keys:popover-open");
+  expect(await person.text("keys")).toContain("Ctrl+O, Ctrl+S");
+  expect(await person.faults()).toEqual([]);
+  await press("Escape");
+  expect(await page.$("#keys:popover-open")).toBeNull();
+});
+
+/** As the browser hands over what another program has put on the clipboard. */
+const paste = (items: Readonly<Record<string, string>>) =>
+  watched.page.evaluate((items) => {
+    const clipboardData = new DataTransfer();
+    for (const [type, value] of Object.entries(items)) clipboardData.setData(type, value);
+    document.activeElement?.dispatchEvent(
+      new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }),
+    );
+  }, items);
+
+test("lines between tabs fill cells: numbers, days and formulas as such; a comma is not guessed at", async () => {
+  await person.takeFreshSheet();
+  await paste({ "text/plain": '20\tC\t2026-06-09\r\n0,157\t"a\tb"\t=1+2\r\n' });
+  await person.shows("said", "'Scratch 1'!A1: 20");
+  await press("Home", "ArrowRight");
+  await person.shows("said", "'Scratch 1'!B1: C");
+  await press("ArrowRight");
+  await person.shows("said", "'Scratch 1'!C1: 2026-06-09");
+  await press("ArrowDown");
+  await person.shows("said", "'Scratch 1'!C2: 3; formula =1+2");
+  await press("ArrowLeft");
+  await person.shows("said", "'Scratch 1'!B2: a\tb".replace("\t", " "));
+  await press("ArrowLeft");
+  await person.shows("said", "'Scratch 1'!A2: 0,157");
+  await holding("Control", "KeyZ");
+  await person.shows("said", "'Scratch 1'!A1: blank");
+});
+
+/** Tables as two families of office programs write them, each with a style element that the page's policy refuses. */
+const office = {
+  openDocument: `<html><head><style type="text/css">td { font-family: "Liberation Sans" }</style></head><body><table border="0">
+    <tr><td sdval="0.157123" sdnum="1033;0;0.00">0.16</td><td>held</td></tr>
+    <tr><td sdval="46182" sdnum="1033;0;YYYY-MM-DD"><b>2026-06-09</b></td><td>two<br>words</td></tr></table></body></html>`,
+  openXml: `<html xmlns:x="urn:schemas-microsoft-com:office:excel"><head><style><!-- .xl65 {mso-number-format:"Short Date";} --></style></head>
+    <body><table><!--StartFragment--><tr><td class=xl65>2026-06-09</td><td align=right>51</td></tr><!--EndFragment--></table></body></html>`,
+};
+
+test("tables from office programs come with whole numbers and days, without their fonts and colours", async () => {
+  await person.takeFreshSheet();
+  await paste({ "text/html": office.openDocument, "text/plain": "0.16\theld\n2026-06-09\ttwo words\n" });
+  await person.shows("said", "'Scratch 1'!A1: 0.157123");
+  await press("Home", "ArrowDown");
+  await person.shows("said", "'Scratch 1'!A2: 2026-06-09");
+  await press("ArrowDown");
+  await paste({ "text/html": office.openXml, "text/plain": "2026-06-09\t51\r\n" });
+  await person.shows("said", "'Scratch 1'!A3: 2026-06-09");
+  await press("Home", "ArrowRight");
+  await person.shows("said", "'Scratch 1'!B3: 51");
+});
+
+/** Drops the page's own workbook under another name. */
+const drop = async (name: string) => {
+  const { page } = watched;
+  const dropped = await page.evaluateHandle(async (name) => {
+    const bytes = await (await fetch("workbook")).arrayBuffer();
+    const data = new DataTransfer();
+    data.items.add(new File([bytes], name));
+    return data;
+  }, name);
+  await page.evaluate((dataTransfer) => {
+    for (const kind of ["dragover", "drop"])
+      document
+        .getElementById("grid")
+        ?.dispatchEvent(new DragEvent(kind, { bubbles: true, cancelable: true, dataTransfer }));
+  }, dropped);
+};
+
+test("a workbook dropped on the page is opened; where work would be lost a question comes first", async () => {
+  const { page } = watched;
+  await drop("dropped.xlsx");
+  await person.shows("file", "dropped.xlsx");
+  await person.shows("said", "Log!S2");
+  await person.takeFreshSheet();
+  await drop("again.xlsx");
+  await page.waitForSelector(".shop-question");
+  expect(await page.$eval(".shop-question-words", (words) => words.textContent)).toBe(
+    "Open again.xlsx? What was done in dropped.xlsx and not saved is given up.",
+  );
+  expect(await person.faults()).toEqual([]);
+  // Keep it has the keyboard.
+  await press("Enter");
+  await page.waitForFunction(() => !document.querySelector(".shop-question"));
+  expect(await person.text("file")).toBe("dropped.xlsx");
+  expect(await person.text("sheets")).toContain("Scratch 1");
+});
+
+test("Control with S saves a copy, and then nothing is unsaved", async () => {
+  await person.takeFreshSheet();
+  await holding("Control", "KeyS");
+  await person.shows("file", "test-log.xlsx: saved as a copy.");
+  await drop("next.xlsx");
+  await person.shows("file", "next.xlsx");
+});
+
+test("in a contrast theme page and grid are legible to axe", async () => {
+  const { page } = watched;
+  const session = await page.createCDPSession();
+  const features = [{ name: "forced-colors", value: "active" }];
+  await session.send("Emulation.setEmulatedMedia", { features });
+  await person.shows("pane", "BIMETAL.TRIP.VERDICT");
+  expect(await page.evaluate(() => matchMedia("(forced-colors: active)").matches)).toBe(true);
+  expect(await person.faults()).toEqual([]);
+});
