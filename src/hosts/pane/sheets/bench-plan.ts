@@ -70,10 +70,11 @@ export const benchPlan: ReadySheet = {
   name: "Bench plan",
   cells: [
     ...one(0, 0, "The tests of one breaker, line by line", title),
+    ...one(1, 0, "The breaker is out of its board, which was switched off, locked out and proved dead.", note),
     ...one(
-      1,
+      first - 1,
       0,
-      "Out of its board: switched off, locked out, proved dead. The source's voltage is low, its current burns: bolted leads, hands off, let lead and breaker cool.",
+      "The source's voltage is low, its current burns: bolted leads, hands off, let lead and breaker cool.",
       note,
     ),
     ...facts.flatMap(([what, value, remark], i) => [

@@ -105,6 +105,6 @@ const mind = "A margin above 1 is no permission: rating, conductor, the 80 % rul
 /** A small board, with room for more ways. */
 export const panelEstimate: ReadySheet = {
   ...board,
-  cells: [...board.cells, ...one(0, 2, mind, note)],
+  cells: [...board.cells, ...one(first - 1, 0, mind, note)],
   tables: [typedTable("Ways", wayList(ways, roomy))],
 };

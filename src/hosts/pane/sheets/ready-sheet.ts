@@ -90,4 +90,6 @@ export interface Shelved {
   /** One line. */
   readonly purpose: string;
   readonly holds?: readonly string[];
+  /** What to do first in it, told once it is there. */
+  readonly begin?: string;
 }

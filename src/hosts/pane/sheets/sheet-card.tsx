@@ -3,7 +3,13 @@ import type { Port } from "../port";
 import type { Shelved } from "./ready-sheet";
 
 /** One ready sheet: what it is for, what it holds, and the way into the workbook. */
-export const SheetCard = ({ shelved: { sheet, purpose, holds = [] }, port }: { shelved: Shelved; port: Port }) => {
+export const SheetCard = ({
+  shelved: { sheet, purpose, holds = [], begin },
+  port,
+}: {
+  shelved: Shelved;
+  port: Port;
+}) => {
   const [said, setSaid] = useState("");
   const [isGoing, setGoing] = useState(false);
   const insert = async () => {
@@ -13,7 +19,7 @@ export const SheetCard = ({ shelved: { sheet, purpose, holds = [] }, port }: { s
     setSaid(`${sheet.name} is being put in …`);
     try {
       const name = await port.insertSheet(sheet);
-      setSaid(`It stands in the new sheet “${name}”. Nothing else was touched.`);
+      setSaid([`It stands in the new sheet “${name}”. Nothing else was touched.`, begin].filter(Boolean).join(" "));
     } catch (reason) {
       setSaid(reason instanceof Error ? reason.message : String(reason));
     }

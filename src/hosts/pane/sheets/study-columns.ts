@@ -19,8 +19,11 @@ export const trialColumns: readonly Column<StudiedTrial>[] = [
   { heading: "Carried before, A", width: 19, typed: ({ carried }) => carried },
 ];
 
-/** The three estimates and the corrected scatter; what follows is for the other formulas. */
-const estimates = (line: number): string | undefined => (line < 4 ? "0.0000" : undefined);
+/** By line of the fit: three estimates and the corrected scatter, three counts, the log-likelihood and a yes or no, the covariance, the profile. */
+const estimates = (line: number): string | undefined => {
+  if (line >= 4 && line < 7) return undefined;
+  return line >= 9 && line < 12 ? "0.000E+00" : "0.0000";
+};
 
 export const fitColumns = (formula: string): readonly Column<StudiedTrial>[] => [
   { heading: "What the trials say", width: 32, formula },
