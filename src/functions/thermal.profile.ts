@@ -24,6 +24,25 @@ interface Asked extends Profile {
   readonly between?: "step" | "ramp";
 }
 
+/** The last stretch that has begun by then; at a jump several begin at once. */
+const stretchAt = (starts: readonly number[], seconds: number): number => {
+  let [from, to] = [0, starts.length - 1];
+  while (to - from > 1) {
+    const middle = (from + to) >> 1;
+    if ((starts[middle] as number) <= seconds) from = middle;
+    else to = middle;
+  }
+  return from;
+};
+
+/** No picture is so wide that more ends of stretches could be told apart in it. */
+const mostDrawn = 2000;
+
+const drawn = (starts: readonly number[]): readonly number[] => {
+  const every = Math.ceil(starts.length / mostDrawn);
+  return every > 1 ? starts.filter((_, i) => i % every === 0) : starts;
+};
+
 /** Time of the trip on the profile's own clock, and the states row by row. */
 const run = (given: Asked) => {
   const profile = profileOf(given);
@@ -133,8 +152,7 @@ export default define({
     if (total === 0) return undefined;
     const starts = profile.times.map((time) => time - begin);
     const at = (t: number): { segment: Segment; i: number; within: number } => {
-      // At a jump, the later of the stretches that begin there.
-      const i = Math.max(0, starts.slice(1, -1).filter((start) => start <= t).length);
+      const i = stretchAt(starts, t);
       return { segment: segments[i] as Segment, i, within: t - (starts[i] as number) };
     };
     return statePicture({
@@ -144,7 +162,7 @@ export default define({
           ? `The thermal state reaches the trip, 1, after ${say(course.tripSeconds, "s")}.`
           : `The thermal state stays below the trip; its highest value is ${sayNumber(course.highest / given.pickup ** 2)}.`,
       seconds: total,
-      moments: starts.flatMap((start) => [start, start - total * 1e-6]),
+      moments: drawn(starts).flatMap((start) => [start, start - total * 1e-6]),
       tripSeconds: course.tripSeconds,
       stateAt: (t) => {
         const { segment, i, within } = at(t);

@@ -2,10 +2,10 @@ import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { optional, quantity } from "../definition/parameter";
 import { say } from "../metrology/say";
-import { fieldLimit, table1007 } from "../trip/neta";
+import { fieldLimit, fieldMultiple, table1007, voltageInWords, voltages } from "../trip/neta";
 import { injectionCaution, verdictCaution } from "./accounts/cautions";
 
-const usualVoltage = 250;
+const usualVoltage = voltages.low;
 
 export default define({
   name: "TRIP.FIELDLIMIT",
@@ -22,7 +22,7 @@ export default define({
           hint: "the breaker's own marked voltage is meant, not the few volts of the source",
         },
       ),
-      "up to 250 V, the shorter limit",
+      `${voltageInWords(usualVoltage)}, the shorter limit`,
     ),
   },
   results: [{ name: "longest", unit: "s", meaning: "at 300 %, from cold" }],
@@ -43,10 +43,10 @@ export default define({
   explain: ({ rating, ratedVoltage = usualVoltage }, [limit]) => ({
     steps: [
       {
-        sentence: `The row of ${say(rating, "A")} and the column of ${ratedVoltage <= 250 ? "up to 250 V" : "251 to 600 V"}`,
-        plain: `within ${say(Number(limit), "s")} at ${say(3 * rating, "A")}`,
+        sentence: `The row of ${say(rating, "A")} and the column of ${voltageInWords(ratedVoltage)}`,
+        plain: `within ${say(Number(limit), "s")} at ${say(fieldMultiple * rating, "A")}`,
       },
     ],
-    answer: `At 300 %, ${say(3 * rating, "A")}, it should trip within ${say(Number(limit), "s")}.`,
+    answer: `At 300 %, ${say(fieldMultiple * rating, "A")}, it should trip within ${say(Number(limit), "s")}.`,
   }),
 });

@@ -1,3 +1,4 @@
+import { nemaAb4, runUpSeconds } from "../bench/field-values";
 import { define } from "../definition/define";
 import { say } from "../metrology/say";
 import { injectionCaution, magneticCaution } from "./accounts/cautions";
@@ -18,10 +19,10 @@ export default define({
     { name: "magnetic trip from", unit: "A", meaning: "at this current and above" },
   ],
   answers: "row",
-  sources: magneticDocuments,
+  sources: [...magneticDocuments, nemaAb4],
   cautions: [
     magneticCaution,
-    "A run-up through the magnetic band can destroy a breaker: one pole, two to five seconds at most.",
+    `A run-up through the magnetic band can destroy a breaker: one pole, within ${runUpSeconds.least} to ${runUpSeconds.most} seconds.`,
     injectionCaution,
   ],
   examples: [
@@ -50,9 +51,14 @@ export default define({
         answer: "The magnetic band is not known; give the marked setting in amperes.",
       };
     return {
-      steps: [{ sentence: magnetic.test, plain: `${say(magnetic.lower, "A")} to ${say(magnetic.upper, "A")}` }],
+      steps: [
+        {
+          sentence: magnetic.test.replace(/^./, (first) => first.toUpperCase()),
+          plain: `${say(magnetic.lower, "A")} to ${say(magnetic.upper, "A")}`,
+        },
+      ],
       answer: `No magnetic trip up to ${say(magnetic.lower, "A")}, a magnetic trip from ${say(magnetic.upper, "A")}.`,
-      sources: [magnetic.source],
+      sources: [magnetic.source, nemaAb4],
     };
   },
 });

@@ -4,9 +4,9 @@ import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
 import { ambientLaw, rerated, usualTripRise } from "../trip/ambient";
+import { referenceSource, document as usualDocument, calibration as usualReference } from "../trip/iec60898-tables";
+import { airTemperature, holdSource } from "../trip/ul489-tables";
 import { conditions, rating } from "./arguments/conditions";
-
-const usualReference = 30;
 
 export default define({
   name: "TRIP.RERATED",
@@ -20,7 +20,7 @@ export default define({
       quantity("°C", "the temperature the breaker is calibrated at", z.number().check(z.minimum(-40), z.maximum(60)), {
         hint: "in °C; was °F meant?",
       }),
-      "30 °C, the reference of IEC 60898-1",
+      `${usualReference} °C, the reference of ${usualDocument}`,
     ),
     tripRise: conditions.tripRise,
   },
@@ -34,11 +34,13 @@ export default define({
   answers: "row",
   sources: [
     ambientLaw,
+    referenceSource,
+    holdSource,
     { document: "ANSI/IEEE C37.20.1", place: "√((105 − T)/65), an instance for switchgear", standing: "corroborated" },
   ],
   cautions: [
     "It tells where the bimetal's edge moves, never a permitted load: above the rating that stays the rating, and the conductor's own limit.",
-    "UL 489 gives no re-rating rule above 40 °C: ask for the maker's data.",
+    `UL 489 gives no re-rating rule above ${airTemperature.hold} °C: ask for the maker's data.`,
     "The rise of the strip at its trip differs between breakers, commonly 55 to 100 K; the magnetic trip does not move.",
   ],
   examples: [
@@ -59,7 +61,7 @@ export default define({
       {
         sentence:
           "The strip trips at one temperature; what is left of its rise carries the current, and heat goes with the current's square",
-        tex: String.raw`I = I_n\sqrt{\frac{\theta_r - (T - T_0)}{\theta_r}} = ${tex(rating, "A")} \cdot \sqrt{\frac{${tex(tripRise)} - (${tex(ambient)} - ${tex(reference)})}{${tex(tripRise)}}} = ${tex(Number(edge), "A")}`,
+        tex: String.raw`I = I_n\sqrt{(\theta_r - (T - T_0)) / \theta_r} = ${tex(rating, "A")} \cdot \sqrt{(${tex(tripRise)} - (${tex(ambient)} - ${tex(reference)})) / ${tex(tripRise)}} = ${tex(Number(edge), "A")}`,
         plain: `${say(rating, "A")} × √((${tripRise} − (${ambient} − ${reference})) ÷ ${tripRise}) = ${say(Number(edge), "A")}`,
       },
     ],

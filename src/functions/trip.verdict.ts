@@ -8,6 +8,7 @@ import { type Trial, verdict } from "../trip/verdict";
 import { injectionCaution, magneticCaution, polesCaution, verdictCaution } from "./accounts/cautions";
 import { rangeCautions, rangeSources, rangeSteps } from "./accounts/trip-range";
 import { documents } from "./accounts/trip-sources";
+import { verdictAdvice } from "./accounts/verdict-advice";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf, conditions, rating } from "./arguments/conditions";
 import { bandPlot } from "./pictures/trip-band";
@@ -87,7 +88,7 @@ export default define({
       ],
       answer: String(why).startsWith(String(answer)) ? `${String(why)}.` : `${String(answer)}: ${String(why)}.`,
       sources: rangeSources(asked),
-      cautions: rangeCautions(asked),
+      cautions: [...verdictAdvice(asked, String(answer), String(why)), ...rangeCautions(asked)],
     };
   },
   plot: (given) => {

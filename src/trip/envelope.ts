@@ -80,6 +80,8 @@ export const envelopeOf = ({ holdMultiple, hold, trips }: Requirements): Envelop
   const longest = (square: number, start: number): Extreme => {
     if (square < top) return never;
     let [seconds, slow] = [-1, (stretches[0] as Stretch).ends[0]];
+    // At P itself the strips with p → P take the printed time in the end, from whatever start, but so slowly that no double shows it.
+    if (square === top && closest === lowest) seconds = (stretches[0] as Stretch).point.seconds;
     for (const stretch of stretches) {
       for (const end of stretch.ends) {
         const taken = secondsOf(end, square, start, top);

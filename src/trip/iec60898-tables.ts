@@ -86,6 +86,43 @@ export const referenceSource: Source = {
   ],
 };
 
+/** In air so many K below or above the reference: trips and holds for the conventional time at these multiples of the rating. */
+const airTests = { cold: { kelvin: 35, trips: 1.9 }, warm: { kelvin: 10, holds: 1 } } as const;
+
+/**
+ * K of the strip at its trip above the reference that these tests need at least, by the square-root law: the pickup of the highest
+ * sound strip comes to no more than the trip in cold air, that of the lowest to no less than the hold in warm air.
+ */
+export const leastTripRise = {
+  cold: airTests.cold.kelvin / ((airTests.cold.trips / multiples.b) ** 2 - 1),
+  warm: airTests.warm.kelvin / (1 - (airTests.warm.holds / multiples.a) ** 2),
+} as const;
+
+export const airSource: Source = {
+  document,
+  edition,
+  place: "8.6.3.3, 9.10.3, effect of the ambient temperature",
+  standing: "from memory",
+  tables: [
+    {
+      title: "Tests in cold and in warm air",
+      columns: [["air"], ["current", "×"], ["start"], ["no trip"], ["trip"]],
+      rows: [
+        [`${airTests.cold.kelvin} K below the reference`, multiples.a, "cold", "for the conventional time", null],
+        [`${airTests.cold.kelvin} K below the reference`, airTests.cold.trips, "straight after", null, "within it"],
+        [
+          `${airTests.warm.kelvin} K above the reference`,
+          airTests.warm.holds,
+          "cold",
+          "for the conventional time",
+          null,
+        ],
+      ],
+      guard,
+    },
+  ],
+};
+
 export const preferredSource: Source = {
   ...corroborated("5.3.2, preferred rated currents"),
   // Corroborated in part only.

@@ -8,7 +8,11 @@ import type { Source } from "../metrology/source";
 export const fieldMultiple = 3;
 
 /** V: the two columns reach up to these rated voltages. */
-const voltages = { low: 250, high: 600 } as const;
+export const voltages = { low: 250, high: 600 } as const;
+
+/** The column of a rated voltage, in words. */
+export const voltageInWords = (ratedVoltage: number): string =>
+  ratedVoltage <= voltages.low ? `up to ${voltages.low} V` : `above ${voltages.low} V, up to ${voltages.high} V`;
 
 /** Longest trip time, s, from `from` to `to` A, by the breaker's rated voltage; left out where the table has none. */
 const rows: readonly {

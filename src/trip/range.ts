@@ -1,4 +1,5 @@
-import type { HoldPoint, TripPoint } from "./characteristic";
+import { timeConstants } from "./body";
+import type { HoldPoint, RatedClass, TripPoint } from "./characteristic";
 import { type Bench, sameMultiple } from "./conditions";
 import type { Extreme } from "./envelope";
 
@@ -7,7 +8,8 @@ export type Line =
   | "holds" // at or below the rating: need never trip
   | "hold test" // up to the hold multiple: as long as the test lasts
   | "printed" // a printed point from its own start state
-  | "floor" // no magnetic trip so soon
+  | "floor" // no trip so soon below the magnetic band
+  | "floor in warm air" // the same, by a strip that the air makes quicker
   | "no minimum" // the document sets none
   | "quickest body"
   | "slowest body"
@@ -89,16 +91,24 @@ const shortestEdge = (bench: Bench, current: number, scaled: number): Edge => {
     return { seconds: ratedClass.hold.seconds, line: "printed", point: ratedClass.hold };
   const body = envelope.shortest(scaled * scaled, start);
   const { floor } = ratedClass;
-  // Up to the lower magnetic multiple the document forbids a trip so soon; from a warm start it says nothing, nor of air so hot
-  // that every strip is quicker.
-  if (
-    floor &&
-    start === 0 &&
-    body.seconds < floor.seconds &&
-    envelope.longest(scaled * scaled, start).seconds >= floor.seconds
-  )
-    return { seconds: floor.seconds, line: "floor", point: floor };
+  // From a warm start the document says nothing of so short a time.
+  const least = floor && start === 0 ? leastFromCold(ratedClass, floor, scaled) : 0;
+  if (floor && body.seconds < least)
+    return { seconds: least, line: least < floor.seconds ? "floor in warm air" : "floor", point: floor };
   return { seconds: body.seconds, line: "quickest body", body };
+};
+
+/**
+ * Below the magnetic band no release trips a breaker within the floor's seconds: printed at the calibration temperature, from cold.
+ * Air moves the strip only, so it counts by the multiple that loads the strip alike. In warm air that multiple passes the printed
+ * one before the current reaches the magnetic band; there a strip that keeps the printed test takes at least this share of its
+ * time, ln(m²/(m² − p²)) at the one multiple ÷ at the other, which is least for the highest pickup.
+ */
+const leastFromCold = ({ trips }: RatedClass, floor: HoldPoint, scaled: number): number => {
+  if (notBelow(floor.multiple, scaled)) return floor.seconds;
+  const top = Math.min(...trips.map(({ multiple }) => multiple)) ** 2;
+  const taken = (multiple: number): number => timeConstants(multiple ** 2, 0, top, 0);
+  return (floor.seconds * taken(scaled)) / taken(floor.multiple);
 };
 
 const longestEdge = (bench: Bench, current: number, scaled: number): Edge => {

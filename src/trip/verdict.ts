@@ -26,7 +26,8 @@ export interface Verdict {
 /** A current, A, and a time, s, as the meters may really have stood. */
 type Reading = Pick<Trial, "current" | "time">;
 
-type Place = "below" | "in" | "above" | "undecided";
+/** `holding`: the hold test is not over; `undecided`: a sound breaker may still trip. */
+type Place = "below" | "in" | "above" | "holding" | "undecided";
 
 /**
  * Judges one trial against what a sound breaker may do. With limits of error it is a guarded decision (JCGM 106): a verdict stands
@@ -45,12 +46,14 @@ export const verdict = (asked: Asked, trial: Trial): Verdict => {
   if (place === "below") return low(asked, trial, harsh);
   if (place === "above") return high(asked, trial, gentle);
   const range = asked.rangeAt(current);
-  if (place === "undecided") {
-    const until = Number.isFinite(range.longest.seconds) ? range.longest.seconds : range.shortest.seconds;
-    const held = Number.isFinite(until) ? until : (asked.bench?.ratedClass.holdSeconds ?? 0);
+  if (place === "holding" || place === "undecided") {
+    const [until, why] =
+      place === "holding"
+        ? [asked.bench?.ratedClass.holdSeconds ?? 0, "the hold test lasts"]
+        : [range.longest.seconds, "a sound breaker may take"];
     return {
-      verdict: `undecided until ${say(held, "s")}`,
-      why: `held for ${say(time, "s")}; ${Number.isFinite(range.longest.seconds) ? "a sound breaker may take" : "the hold test lasts"} ${say(held, "s")}`,
+      verdict: `undecided until ${say(until, "s")}`,
+      why: `held for ${say(time, "s")}; ${why} ${say(until, "s")}`,
     };
   }
   return { verdict: "in range", why: inside(asked, trial) };
@@ -63,7 +66,7 @@ const placeOf = (asked: Asked, outcome: Trial["outcome"], { current, time }: Rea
   const { bench } = asked;
   const inHoldTest =
     bench?.ratedClass.holdSeconds !== undefined && (current <= bench.holdEdge || sameMultiple(current, bench.holdEdge));
-  return inHoldTest && time < (bench.ratedClass.holdSeconds ?? 0) ? "undecided" : "in";
+  return inHoldTest && time < (bench.ratedClass.holdSeconds ?? 0) ? "holding" : "in";
 };
 
 const low = (asked: Asked, trial: Trial, { current, time }: Reading): Verdict => {
@@ -88,7 +91,7 @@ const low = (asked: Asked, trial: Trial, { current, time }: Reading): Verdict =>
     : "trips here at all";
   return {
     verdict: "outside the computed band",
-    why: `outside the computed band: tripped after ${say(trial.time, "s")}; no body of one time constant that meets the printed points ${edge}; not a limit of the standard${clock}`,
+    why: `outside the computed band: tripped after ${say(trial.time, "s")}; no strip of one time constant that meets the printed points ${edge}; not a limit of the standard${beyondAir(asked, "hold")}${clock}`,
   };
 };
 
@@ -102,8 +105,19 @@ const high = (asked: Asked, trial: Trial, { current, time }: Reading): Verdict =
     return { verdict: word, why: `beyond the own band: ${did} ${say(trial.time, "s")}, not after ${longest}` };
   return {
     verdict: trial.outcome === "held" ? word : "outside the computed band",
-    why: `outside the computed band: ${did} ${say(trial.time, "s")}; no body of one time constant that meets the printed points takes more than ${longest}; not a limit of the standard`,
+    why: `outside the computed band: ${did} ${say(trial.time, "s")}; no strip of one time constant that meets the printed points takes more than ${longest}; not a limit of the standard${beyondAir(asked, "trip")}`,
   };
+};
+
+/** Why no printed limit reaches a trial in such air, where that is the reason. */
+const beyondAir = ({ characteristic, conditions: { ambient } }: Asked, kind: "hold" | "trip"): string => {
+  if (!characteristic || ambient === undefined) return "";
+  const { calibration, holdCalibration = calibration } = characteristic;
+  if (kind === "trip" && ambient < calibration)
+    return `, whose trip times reach no air below ${say(calibration, "°C")}`;
+  return kind === "hold" && ambient > holdCalibration
+    ? `, whose hold times reach no air above ${say(holdCalibration, "°C")}`
+    : "";
 };
 
 const cited = ({ test, source }: Limit): string => `${test} (${citation(source)})`;

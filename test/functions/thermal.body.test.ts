@@ -126,6 +126,13 @@ describe("THERMAL.RAMP", () => {
   });
 });
 
+test("a profile logged every second for a day is explained and drawn, with no more samples than a picture can show", () => {
+  const seconds = Array.from({ length: 86_400 }, (_, i) => i);
+  const { plot, answer } = explained(profile, [column(...seconds), column(...seconds.map((i) => i % 7)), 20, 100]);
+  expect(answer).toMatch(/^It holds/);
+  for (const { samples } of plot?.lines ?? []) expect(samples.length).toBeLessThan(10_000);
+});
+
 test("THERMAL.REST refuses to cool to nothing: that takes for ever", () => {
   expect(said(rest, 1, 0, 100)).toEqual([
     ["BadInput: target: more than 0 is wanted, not 0 (a blank cell counts as 0)."],

@@ -1,6 +1,6 @@
 import { usualTripRise } from "../../src/trip/ambient";
 import { iec60898 } from "../../src/trip/iec60898";
-import { largestRating, preferredRatings } from "../../src/trip/iec60898-tables";
+import { airSource, largestRating, leastTripRise, preferredRatings } from "../../src/trip/iec60898-tables";
 import { iec60947, iec60947Typical } from "../../src/trip/iec60947";
 import { fieldLimit, fieldMultiple, table1007 } from "../../src/trip/neta";
 import { ul489, ul489Typical } from "../../src/trip/ul489";
@@ -50,6 +50,17 @@ test("IEC 60898-1, Table 7 tests d and e, and the instantaneous ranges: B 3 to 5
 
 test("IEC 60898-1 ends at 125 A (clause 1, corroborated)", () => {
   expect(largestRating).toBe(125);
+});
+
+test("IEC 60898-1, other air (from memory): 35 K below, 1.13 × holds, then 1.9 × trips; 10 K above, 1 × holds", () => {
+  expect(airSource.tables?.[0]?.rows).toEqual([
+    ["35 K below the reference", 1.13, "cold", "for the conventional time", null],
+    ["35 K below the reference", 1.9, "straight after", null, "within it"],
+    ["10 K above the reference", 1, "cold", "for the conventional time", null],
+  ]);
+  // By hand: 1.45·√(1 + 35/R) ≤ 1.9 from R = 48.81 K on, 1.13·√(1 − 10/R) ≥ 1 from R = 46.11 K on.
+  expect(leastTripRise.cold).toBeCloseTo(48.81, 2);
+  expect(leastTripRise.warm).toBeCloseTo(46.11, 2);
 });
 
 test("IEC 60898-1, preferred rated currents (corroborated in part)", () => {

@@ -84,6 +84,25 @@ describe("between the points: hand-worked from the quickest and the slowest stri
   });
 });
 
+describe("the 0.1 s of test d in other air", () => {
+  // By hand: a strip that keeps test d at 30 °C may take 0.1 s × ln(m²/(m² − 1.45²)) ÷ ln(10²/(10² − 1.45²)), m the multiple that
+  // loads it alike; at 40 °C, 80 K, that is the current ÷ (rating × √(70/80)).
+  test.each([
+    ["as printed in cooler air", 190, 10, 0.1],
+    ["as printed in warmer air too, where the strip is loaded no more than in test d", 187, 40, 0.1],
+    ["less, where warmer air loads the strip more: 195 A as 10.423 ×", 195, 40, 0.0919664],
+    ["less, where warmer air loads the strip more: 200 A as 10.690 ×", 200, 40, 0.0873832],
+  ])("%s", (_, current, ambient, shortest) => {
+    expect(ask(current, 20, "D", { ambient })[0]).toBeCloseTo(shortest, 6);
+  });
+});
+
+test("at the trip multiple the slowest strips come to the printed time from any start, however near they must lie", () => {
+  // Of a strip with p → 1.35 both ln(1.35²/gap) and ln((1.35² − θ₀)/gap) grow without end, so that their ratio goes to 1.
+  expect(ask(67.5, 50, "UL 489", { preload: 40 })).toEqual([0, 3600]);
+  expect(ask(26, 20, "IEC 60947-2", { preload: 21 })).toEqual([0, 3600]);
+});
+
 describe("numbers that were not used to build the envelope, and should come near", () => {
   // A later edition of IEC 60898-1 (from memory) prints upper limits for test d: 45 s (90 s), 15 s (30 s), 4 s (8 s).
   test.each([

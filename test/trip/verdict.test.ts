@@ -93,6 +93,21 @@ describe("a trip", () => {
     expect(judge(20, "C", { current: 51, time: 62 }, { ambient: 10 }).verdict).toBe("in range");
     expect(judge(20, "C", { current: 51, time: 62 }, { ambient: 40 }).verdict).toBe("late");
   });
+
+  test("where the air is why no printed limit reaches, the reason says so", () => {
+    expect(judge(20, "C", { current: 51, time: 200 }, { ambient: 10 }).why).toMatch(
+      /not a limit of the standard, whose trip times reach no air below 30 °C$/,
+    );
+    expect(judge(20, "C", { current: 51, time: 200, outcome: "held" }, { ambient: 10 })).toMatchObject({
+      verdict: "did not trip in time",
+      why: expect.stringMatching(/whose trip times reach no air below 30 °C$/),
+    });
+    expect(judge(20, "C", { current: 20, time: 3000 }, { ambient: 45 }).why).toMatch(
+      /whose hold times reach no air above 30 °C$/,
+    );
+    expect(judge(20, "UL 489", { current: 40, time: 200 }, { ambient: 22 }).why).toMatch(/reach no air below 25 °C$/);
+    expect(judge(20, "C", { current: 60, time: 50 }, { ambient: 30 }).why).toMatch(/not a limit of the standard$/);
+  });
 });
 
 describe("a current that was held", () => {
@@ -134,6 +149,15 @@ describe("limits of error", () => {
     expect(judge(20, "C", { ...errors, current: 51.6, time: 75 }).verdict).toBe("late");
     // 50.5 A would be 2.525 ×, which test c does not reach: surely out of the band, but not surely beyond a printed limit.
     expect(judge(20, "C", { ...errors, current: 51, time: 75 }).verdict).toBe("outside the computed band");
+  });
+  test("held, between the hold test and a current that must trip, nothing is decided by a wide error", () => {
+    // 22 A may hold for the hour still, 30 A may trip yet, and at 26 A in between a hold is in range.
+    expect(judge(20, "C", { current: 26, currentError: 4, time: 100, outcome: "held" }).verdict).toBe(
+      "too close to call",
+    );
+    expect(judge(20, "C", { current: 21, currentError: 1, time: 100, outcome: "held" }).verdict).toBe(
+      "undecided until 3600 s",
+    );
   });
   test("a current known to 1 % only may leave an early trip undecided", () => {
     expect(judge(20, "C", { currentError: 0.51, time: 0.99 }).verdict).toBe("too close to call");

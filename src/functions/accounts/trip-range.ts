@@ -5,6 +5,7 @@ import { citation, type Source } from "../../metrology/source";
 import { thermalEquation } from "../../thermal/model";
 import { ambientLaw, usualTripRise } from "../../trip/ambient";
 import type { Asked } from "../../trip/asked";
+import { airSource, leastTripRise } from "../../trip/iec60898-tables";
 import type { Edge, TripRange } from "../../trip/range";
 
 /** The shortest time as a cell shows it. */
@@ -52,7 +53,7 @@ const airSteps = (
   return [
     {
       sentence: `In air at ${say(ambient, "°C")} the pickup moves with the square root of the rise that is left to the trip, ${say(tripRise, "K")} at ${say(calibration, "°C")}`,
-      tex: String.raw`k = \sqrt{\frac{${tex(calibration)} + ${tex(tripRise)} - ${tex(ambient)}}{${tex(tripRise)}}} = ${tex(bench.factor)}, \quad \frac{m}{k} = \frac{${tex(multiple)}}{${tex(bench.factor)}} = ${tex(scaled)}`,
+      tex: String.raw`k = \sqrt{(${tex(calibration)} + ${tex(tripRise)} - ${tex(ambient)}) / ${tex(tripRise)}} = ${tex(bench.factor)}, \quad \frac{m}{k} = \frac{${tex(multiple)}}{${tex(bench.factor)}} = ${tex(scaled)}`,
       plain: `k = √((${calibration} + ${tripRise} − ${ambient}) ÷ ${tripRise}) = ${say(bench.factor, "")}; m ÷ k = ${say(scaled, "×")}`,
     },
   ];
@@ -103,6 +104,8 @@ const lines: Record<Edge["line"], string> = {
   printed: "a printed point from its own start state",
   floor:
     "the strip could be quicker, but up to the lower magnetic multiple no trip may come within this time from cold",
+  "floor in warm air":
+    "the strip could be quicker, but one that keeps the printed hold at the calibration temperature takes at least this long in air so warm",
   "no minimum": "the document sets no minimum, so a sound breaker may trip at once",
   "may hold": "between the hold and the trip multiple a sound breaker may hold for ever: no limit",
   "quickest body": "the quickest sound strip",
@@ -141,11 +144,21 @@ export const rangeSources = ({ bench, characteristic, conditions }: Asked): Sour
   ];
   const physics: Source[] = [thermalEquation];
   if (conditions.ambient !== undefined) physics.push(ambientLaw);
+  if (tooSmallRise({ characteristic, conditions })) physics.push(airSource);
   const cited = new Map<string, Source>();
   for (const source of [...points, ...physics])
     if (source && !cited.has(citation(source))) cited.set(citation(source), source);
   return [...cited.values()];
 };
+
+/** B, C and D are tested in cold and warm air too, which binds the rise of the strip. */
+const tooSmallRise = ({
+  characteristic,
+  conditions: { ambient, tripRise = usualTripRise },
+}: Pick<Asked, "characteristic" | "conditions">): boolean =>
+  ambient !== undefined &&
+  characteristic?.classOf(1).floor !== undefined &&
+  tripRise < Math.max(leastTripRise.cold, leastTripRise.warm);
 
 /** Cautions that this answer calls for. */
 export const rangeCautions = ({
@@ -175,11 +188,13 @@ export const rangeCautions = ({
       "The standard states its limits at one condition. Preload and air temperature are physics applied on top of it, and where the bimetal's edge moves is never a permitted load.",
     );
   if (ambient === 0) cautions.push("The air is taken at 0 °C; some sheets hand a blank cell over as 0.");
-  if (ambient !== undefined && characteristic.calibration === 30 && characteristic.takesSetting)
-    cautions.push("IEC 60947-2 lets the maker declare the reference temperature; 30 °C is used here.");
-  if (ambient !== undefined && ["B", "C", "D"].includes(characteristic.name) && tripRise < 48.8)
+  if (ambient !== undefined && characteristic.name.startsWith("IEC 60947-2"))
     cautions.push(
-      "A trip rise below 48.8 K does not fit the standard's own tests at −5 °C and 40 °C (from memory: above 46.1 K and 48.8 K).",
+      `IEC 60947-2 lets the maker declare the reference temperature; ${say(characteristic.calibration, "°C")} is used here.`,
+    );
+  if (tooSmallRise({ characteristic, conditions: { ambient, tripRise } }))
+    cautions.push(
+      `A trip rise of ${say(tripRise, "K")} does not fit the standard's own tests in other air (from memory): the trip in cold air asks for ${say(leastTripRise.cold, "K", 3)} at least, the hold in warm air for ${say(leastTripRise.warm, "K", 3)}.`,
     );
   return cautions;
 };

@@ -1,7 +1,7 @@
 import type { Source } from "../../metrology/source";
 import { thermalEquation } from "../../thermal/model";
 import { ambientLaw } from "../../trip/ambient";
-import { referenceSource, table7Source } from "../../trip/iec60898-tables";
+import { airSource, referenceSource, table7Source } from "../../trip/iec60898-tables";
 import { iec60947Magnetic, iec60947Sources } from "../../trip/iec60947";
 import { onePoleSource } from "../../trip/one-pole";
 import { typicalHold } from "../../trip/typical-hold";
@@ -14,6 +14,7 @@ export const magneticDocuments: readonly Source[] = [table7Source, iec60947Magne
 export const documents: readonly Source[] = [
   table7Source,
   referenceSource,
+  airSource,
   ...iec60947Sources,
   ...ul489Sources,
   thermalEquation,
