@@ -3,7 +3,7 @@ import { say } from "../metrology/say";
 import type { TripPoint } from "../trip/characteristic";
 import { fieldLimit, fieldMultiple } from "../trip/neta";
 import { bandAt, eachPole, type PlanStep, type Subject } from "./plan-step";
-import { allInSeries, handsOff, lateThen, setOnLink, staysWithIt } from "./plan-words";
+import { allInSeries, handsOff, lateThen, noTestOfTheStrip, setOnLink, staysWithIt } from "./plan-words";
 import { fromCold, sayLong } from "./rest";
 
 /** The thermal tests of UL 489 and of the field: from the highest current down, each from cold. */
@@ -37,6 +37,7 @@ const asFound = ({ bench, poles, rest }: Subject): readonly PlanStep[] => {
             `The field limit is ${printed}, by the voltage marked on the breaker (ANSI/NETA table 100.7, from memory); later is late.`,
           ]
         : []),
+      ...noTestOfTheStrip(bench, current),
       "Switch the source off at the end.",
     ].join(" "),
   }));
@@ -70,6 +71,7 @@ const inItsPlace = (
       setOnLink,
       handsOff,
       lateThen,
+      ...noTestOfTheStrip(bench, current),
       `A pass at ${percent(multiple)} does not prove ${percent(lowest.multiple)}.`,
     ].join(" "),
   }));

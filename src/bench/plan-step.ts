@@ -22,7 +22,10 @@ export interface Band {
 
 /** The breaker that a plan is for. */
 export interface Subject {
+  /** From cold. */
   readonly bench: Bench;
+  /** Straight after its hold. */
+  readonly warm: Bench;
   readonly poles: number;
   /** s from a thermal trip until the strip is cold again. */
   readonly rest: number;

@@ -15,22 +15,30 @@ export interface PlannedBreaker {
   readonly poles: number;
   /** s, of this breaker's own strip; left out: the slowest that a sound one may have. */
   readonly timeConstant?: number;
+  /** A, the marked setting of the magnetic release; left out: the plan says to read it. */
+  readonly setting?: number;
 }
 
 /**
  * The lines of a bench test in the order in which one does not spoil the next: what only looks, what is gentle, what is to be as
  * found, the long currents, the magnetic release last. Throws NoAnswer for a rating outside the document.
  */
-export const testPlan = ({ rating, characteristic, poles, timeConstant }: PlannedBreaker): readonly PlanStep[] => {
+export const testPlan = ({
+  rating,
+  characteristic,
+  poles,
+  timeConstant,
+  setting,
+}: PlannedBreaker): readonly PlanStep[] => {
   const breaker = { rating, characteristic };
-  const bench = benchOf(breaker, {});
+  const bench = benchOf(breaker, { setting });
   const rest = restSeconds(timeConstant ?? bench.envelope.slowestTimeConstant);
-  const subject: Subject = { bench, poles, rest };
+  const subject: Subject = { bench, warm: benchOf(breaker, { setting, preload: bench.holdEdge }), poles, rest };
   const staged = bench.ratedClass.trips.some(({ after }) => after !== undefined);
   return [
     ...firstSteps(subject),
-    ...(staged ? stagedSteps(subject, breaker) : fieldSteps(subject)),
-    ...magneticSteps(subject, characteristic),
+    ...(staged ? stagedSteps(subject) : fieldSteps(subject)),
+    ...magneticSteps(subject, characteristic, setting),
     exercise(subject),
   ];
 };

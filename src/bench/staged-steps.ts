@@ -1,15 +1,14 @@
 import { say, sayNumber } from "../metrology/say";
 import type { TripPoint } from "../trip/characteristic";
-import { type Breaker, benchOf } from "../trip/conditions";
 import { raisedWithin } from "./iec60898";
 import { bandAt, eachPole, type PlanStep, type Subject } from "./plan-step";
 import { allInSeries, handsOff, lateThen, setOnLink, staysWithIt } from "./plan-words";
 import { fromCold, sayLong } from "./rest";
 
 /** The thermal tests of the IEC documents: a long hold, a trip straight after it, then what is to trip from cold. */
-export const stagedSteps = (subject: Subject, breaker: Breaker): readonly PlanStep[] =>
+export const stagedSteps = (subject: Subject): readonly PlanStep[] =>
   subject.bench.ratedClass.trips.flatMap((point) =>
-    point.after === undefined ? coldTrip(subject, point) : [hold(subject), straightAfter(subject, breaker, point)],
+    point.after === undefined ? coldTrip(subject, point) : [hold(subject), straightAfter(subject, point)],
   );
 
 /** IEC 60898-1 names its tests by letters. */
@@ -34,13 +33,13 @@ const hold = (subject: Subject): PlanStep => {
   };
 };
 
-const straightAfter = (subject: Subject, breaker: Breaker, { multiple, seconds }: TripPoint): PlanStep => {
-  const { bench, poles } = subject;
+const straightAfter = (subject: Subject, { multiple, seconds }: TripPoint): PlanStep => {
+  const { bench, warm, poles } = subject;
   const current = multiple * bench.rating;
   return {
     step: `trip at ${multiple} × straight after${letter(subject, "b")}`,
     current,
-    band: bandAt(benchOf(breaker, { preload: bench.holdEdge }), current),
+    band: bandAt(warm, current),
     stopAt: seconds,
     rest: 0,
     caution: [

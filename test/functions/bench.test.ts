@@ -68,6 +68,28 @@ describe("BENCH.PLAN", () => {
     expect(answers(benchPlan, ...args)[0]?.[0]).toBe(sentence);
   });
 
+  test("the marked setting tells the magnetic currents: 0.8 and 1.2 × 500 A, 1.3 × 200 A", () => {
+    expect(
+      answers(benchPlan, 63, "IEC 60947-2", 1, undefined, 500)
+        .slice(5, 7)
+        .map(([, current]) => current),
+    ).toEqual([400, 600]);
+    const [last] = answers(benchPlan, 20, "UL 489", 1, undefined, 200).slice(-2);
+    expect(last?.[1]).toBeCloseTo(260, 9);
+    expect(last?.[6]).toMatch(/For the marked setting of 200 A: compare it with the breaker\./);
+    expect(answers(benchPlan, 16, "C", 1, undefined, 100)[0]?.[0]).toBe(
+      'setting: "C" has its magnetic band printed (above 5 × up to 10 × the rating); leave the setting of 100 A out.',
+    );
+  });
+
+  test("a setting so low that the magnet takes part at 300 % is said", () => {
+    // 0.8 × 70 A = 56 A, below 60 A and above 40 A
+    const low = answers(benchPlan, 20, "UL 489", 1, undefined, 70);
+    expect(low[3]?.[6]).toMatch(/The magnetic release may trip at this current, so it is no test of the strip/);
+    expect(low[4]?.[6]).not.toMatch(/no test of the strip/);
+    expect(answers(benchPlan, 20, "UL 489")[3]?.[6]).not.toMatch(/no test of the strip/);
+  });
+
   test("says how long it rests, in words and in steps", () => {
     const { answer, steps, plot } = explained(benchPlan, [20, "UL 489"]);
     expect(answer).toBe(

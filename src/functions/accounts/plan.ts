@@ -6,7 +6,8 @@ import { say } from "../../metrology/say";
 import type { Fitted } from "../../thermal/fitted";
 import { type Bench, benchOf } from "../../trip/conditions";
 
-const benchFor = ({ rating, characteristic }: PlannedBreaker): Bench => benchOf({ rating, characteristic }, {});
+const benchFor = ({ rating, characteristic, setting }: PlannedBreaker): Bench =>
+  benchOf({ rating, characteristic }, { setting });
 
 /** s, of the breaker itself, or of the slowest sound one. */
 export const timeConstantOf = (planned: PlannedBreaker): number =>

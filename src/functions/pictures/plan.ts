@@ -12,7 +12,7 @@ export const planPlot = (planned: PlannedBreaker): Plot => {
       : [],
   );
   return bandPlot(
-    asked(planned.rating, planned.characteristic, {}),
+    asked(planned.rating, planned.characteristic, { setting: planned.setting }),
     "The lines of the plan, where each stops, against the band from cold",
     { current: Math.max(...points.map(({ x }) => x)), points },
   );
