@@ -52,6 +52,7 @@ const cases: readonly (readonly [formula: string, excel: number | string | boole
   ['SWITCH(2,1,"a",2,"b","c")', "b"],
   ["AND(TRUE,A1>3)", true],
   ["SUM(IF(ISBLANK(D3:D6),1,0))", 2], // empty text is not blank
+  ['SUM(IF(A1:A3="",100,A1:A3))', 85], // a column compared with empty text: 5 + 20 + 60
   // Looking up.
   ["VLOOKUP(60,A1:B3,2,FALSE)", "X"],
   ["VLOOKUP(7,A1:B3,2,FALSE)", "#N/A"],

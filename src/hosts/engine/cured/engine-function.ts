@@ -60,11 +60,12 @@ export const withAnswer = (name: string, turn: (answer: Value, values: Value[]) 
     }
   };
 
-/** A value, or each cell of an array, turned into another. Blank cells come as blank values. */
+/**
+ * A value, or each cell of an array, turned into another. Blank cells come as blank values. The engine's own `mapValue` gives
+ * #VALUE! for the rows that it has left out because all they hold is the array's usual value.
+ */
 export const eachCell = (value: Value, turn: (cell: Value) => Value): Value =>
-  value.isArray()
-    ? (value as ArrayValueObject).mapValue((cell) => turn(cell ?? NullValueObject.create()))
-    : turn(value);
+  value.isArray() ? arrayOf(rowsOf(value).map((row) => row.map(turn))) : turn(value);
 
 const sizeOf = (value: Value): { rows: number; columns: number } => {
   if (!value.isArray()) return { rows: 1, columns: 1 };
