@@ -1,5 +1,6 @@
 import { assert, constantFrom, double, property, record } from "fast-check";
 import { hottestAir } from "../../src/enclosure/air";
+import { effectiveArea } from "../../src/enclosure/area";
 import { balanceRise, balanceWatts, warmFaces } from "../../src/enclosure/balance";
 import { type Cabinet, mountings } from "../../src/enclosure/cabinet";
 import { convectiveFlux } from "../../src/enclosure/convection";
@@ -95,6 +96,31 @@ describe("the heat balance", () => {
         expect(balanceRise(bigger, watts, { room, emissivity })).toBeLessThanOrEqual(rise + 1e-9);
       }),
       { numRuns: 150, seed: 22 },
+    );
+  });
+
+  test("what covers a face never cools: a wall behind, a neighbour, a second one, a covered top", () => {
+    const warmer = [
+      ["free", "wall"],
+      ["free", "end of row"],
+      ["end of row", "middle of row"],
+      ["end of row", "end of row, wall"],
+      ["wall", "end of row, wall"],
+      ["middle of row", "middle of row, wall"],
+      ["end of row, wall", "middle of row, wall"],
+      ["middle of row, wall", "middle of row, wall, covered top"],
+    ] as const;
+    assert(
+      property(cases, constantFrom(...warmer), ({ cabinet, watts, room, emissivity }, [bare, covered]) => {
+        const less = riseOrRefusal({ ...cabinet, mounting: bare }, watts, { room, emissivity });
+        const more = riseOrRefusal({ ...cabinet, mounting: covered }, watts, { room, emissivity });
+        if (more instanceof NoAnswer) return;
+        expect(more).toBeGreaterThanOrEqual((less as number) - 1e-9);
+        expect(effectiveArea({ ...cabinet, mounting: covered })).toBeLessThanOrEqual(
+          effectiveArea({ ...cabinet, mounting: bare }),
+        );
+      }),
+      { numRuns: 150, seed: 23 },
     );
   });
 
