@@ -4,7 +4,7 @@ const inTex: Partial<Record<Unit, string>> = {
   Ω: String.raw`\Omega`,
   MΩ: String.raw`M\Omega`,
   "m²": "m^2",
-  "°C": String.raw`{}^\circ C`,
+  "°C": String.raw`\text{°C}`,
   "×": String.raw`\times`,
   "%": String.raw`\%`,
 };

@@ -56,7 +56,7 @@ export default define({
           plain: `${say(least, "MΩ")}; a reading of ${say(megohms, "MΩ")}`,
         },
       ],
-      answer: `${say(megohms, "MΩ")}: ${finding}.`,
+      answer: `A reading of ${say(megohms, "MΩ")} ${String(finding).startsWith("meets") ? finding : `is ${finding}`}.`,
       sources: [source, oneMinute, discharge],
       cautions:
         below === "investigate"

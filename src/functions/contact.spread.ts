@@ -90,26 +90,26 @@ export default define({
     };
   },
   plot: ({ ohms }) => {
-    const lowest = lowestPole(ohms);
-    const highest = Math.max(...ohms.map((pole = 0) => pole));
+    const lowest = 1000 * lowestPole(ohms);
+    const highest = 1000 * Math.max(...ohms.map((pole = 0) => pole));
     const line = (y: number) => [
       { x: 0.5, y },
       { x: ohms.length + 0.5, y },
     ];
     return {
       title: "Poles side by side",
-      sentence: `The poles lie between ${say(lowest, "Ω")} and ${say(highest, "Ω")}; the line to investigate is at ${say(investigateAbove * lowest, "Ω")}.`,
+      sentence: `The poles lie between ${say(lowest, "mΩ")} and ${say(highest, "mΩ")}; the line to investigate is at ${say(investigateAbove * lowest, "mΩ")}.`,
       x: { quantity: "pole", unit: "", scale: "linear", from: 0.5, to: ohms.length + 0.5 },
       y: {
         quantity: "resistance",
-        unit: "Ω",
+        unit: "mΩ",
         scale: "linear",
         from: 0,
         to: 1.1 * Math.max(highest, investigateAbove * lowest),
       },
       lines: [{ name: "investigate above", role: "limit", samples: line(investigateAbove * lowest) }],
       points: ohms.flatMap((pole, i) =>
-        pole === undefined ? [] : [{ name: `pole ${i + 1}`, role: "asked" as const, x: i + 1, y: pole }],
+        pole === undefined ? [] : [{ name: `pole ${i + 1}`, role: "asked" as const, x: i + 1, y: 1000 * pole }],
       ),
     };
   },

@@ -57,7 +57,6 @@ export default define({
     "The loads together cannot be more than what feeds the board; rated currents of all ways often are.",
   ],
   examples: [
-    { cells: [5, 20, 20, 20], gives: [100, 100], worked: "hand-worked: one row of 20 poles, 20 × 5 W = 100 W" },
     {
       cells: [
         [[4.5], [3.5]],
@@ -69,6 +68,7 @@ export default define({
       gives: [13.25, 4.5],
       worked: "hand-worked: 4.5 W + 2 × 3.5 W ÷ 4 + 7 W = 4.5 + 1.75 + 7",
     },
+    { cells: [5, 20, 20, 20], gives: [100, 100], worked: "hand-worked: one row of 20 poles, 20 × 5 W = 100 W" },
     {
       cells: [[[5], [5]], 20, [[20], [20]], 10, 10, 0.6],
       gives: [46, 18],
@@ -86,9 +86,12 @@ export default define({
     const watts = say(heat.total, "W");
     const steps = [
       {
-        sentence: `Each of the ${count} ${count === 1 ? "way" : "ways"} loses poles × loss at the rating × (load ÷ rating)²; together`,
+        sentence:
+          count === 1
+            ? "The way loses poles × loss at the rating × (load ÷ rating)²"
+            : `Each of the ${count} ways loses poles × loss at the rating × (load ÷ rating)²; together`,
         tex: String.raw`\sum n\,P_n\left(\frac{I}{I_n}\right)^2 = ${tex(heat.ways, "W")}`,
-        plain: `sum of ${count} ways = ${say(heat.ways, "W")}`,
+        plain: `${count === 1 ? "one way" : `sum of ${count} ways`} = ${say(heat.ways, "W")}`,
       },
       ...(diversity < 1
         ? [
@@ -114,7 +117,7 @@ export default define({
     const overloaded = board.loads.filter((load, i) => load > (board.ratings[i] as number)).length;
     return {
       steps,
-      answer: `The board makes ${watts} of heat; its warmest way is number ${heat.largestWay + 1} of the ${count} ways counted, with ${say(heat.largest, "W")}.`,
+      answer: `The board makes ${watts} of heat; ${count === 1 ? "its one way makes" : `its warmest way, number ${heat.largestWay + 1} of the ${count} counted, makes`} ${say(heat.largest, "W")}.`,
       cautions: overloaded > 0 ? [`${overloaded} of ${count} ways carry more than their rating.`] : [],
     };
   },

@@ -39,8 +39,12 @@ const explain = (catalogue: readonly AnyDefinition[]): AnyDefinition =>
     ],
     calculate: ({ name, arguments: args }) => rowsOf(explained(named(catalogue, name), args)),
     explain: ({ name }, _, rows) => ({
-      steps: [{ sentence: `The explanation of ${sayText(name)} is written into ${rows.length} rows` }],
-      answer: `${rows.length} rows explain ${sayText(name)}.`,
+      steps: [
+        {
+          sentence: `The explanation of ${sayText(name)} is written into ${rows.length} ${rows.length === 1 ? "row" : "rows"}`,
+        },
+      ],
+      answer: `${rows.length === 1 ? "1 row tells of" : `${rows.length} rows explain`} ${sayText(name)}.`,
     }),
   });
 

@@ -36,6 +36,12 @@ export default define({
   ],
   examples: [
     {
+      cells: [60, 0.5],
+      gives: [101.64, 1.694],
+      within: 5e-4,
+      worked: "the equation maximised by another program: 1.694 at cos φ = 0.5; × 60 A = 101.64 A",
+    },
+    {
       cells: [100, 1],
       gives: [100 * Math.SQRT2, Math.SQRT2],
       worked: "hand-worked: no inductance, no offset, so the crest of the sine, √2 × 100 A",
@@ -44,12 +50,6 @@ export default define({
       cells: [100, 0],
       gives: [200 * Math.SQRT2, 2 * Math.SQRT2],
       worked: "hand-worked: no resistance, so the offset lasts and the crest is twice √2 × 100 A",
-    },
-    {
-      cells: [60, 0.5],
-      gives: [101.64, 1.694],
-      within: 5e-4,
-      worked: "the equation maximised by another program: 1.694 at cos φ = 0.5; × 60 A = 101.64 A",
     },
   ],
   calculate: ({ current, powerFactor }) => {

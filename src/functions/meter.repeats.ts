@@ -74,7 +74,7 @@ export default define({
         },
         {
           sentence: "How far a single reading scatters",
-          tex: String.raw`s = \sqrt{\frac{\sum (x_i - \bar x)^2}{${n} - 1}} = ${tex(Number(s))}`,
+          tex: String.raw`s = \sqrt{\sum (x_i - \bar x)^2 / (${n} - 1)} = ${tex(Number(s))}`,
           plain: `s = √(Σ(x − mean)² ÷ ${n - 1}) = ${sayNumber(Number(s))}`,
         },
         {

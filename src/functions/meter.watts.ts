@@ -32,15 +32,15 @@ export default define({
   cautions: propagationCautions,
   examples: [
     {
+      cells: [20, 0.13279056191361394, 0.0412, 0.00018509849630219403, 0.9],
+      gives: [0.824, 0.00894942310245005, 0.0178988462049001],
+      worked: "another program: 41.2 mV and 20 A read on one meter, correlation 0.9; u by JCGM 100 eq. (16), k = 2",
+    },
+    {
       cells: [16.02, 0.15605777776195584, 230.4, 1.237377096927206],
       gives: [3691.008, 41.0579575163796, 82.1159150327592],
       worked:
         "another program: 230.4 V ± (0.8 % + 3 × 0.1 V), 16.02 A ± (1.5 % + 3 × 0.01 A); u by JCGM 100 eq. (10), k = 2",
-    },
-    {
-      cells: [20, 0.13279056191361394, 0.0412, 0.00018509849630219403, 0.9],
-      gives: [0.824, 0.00894942310245005, 0.0178988462049001],
-      worked: "another program: 41.2 mV and 20 A read on one meter, correlation 0.9; u by JCGM 100 eq. (16), k = 2",
     },
   ],
   calculate: (readings) => {

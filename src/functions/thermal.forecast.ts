@@ -91,7 +91,9 @@ export default define({
               sentence: "The current is not above the likeliest pickup",
               plain: `${say(current, "A")} ≤ ${say(pickup.value, "A")}`,
             },
-        limitsStep[from],
+        from === "standard errors" && typeof low === "number" && typeof high === "number"
+          ? scatterStep(low, high)
+          : limitsStep[from],
         ...nearPickup(fit, { current, preload }),
       ],
       answer:
@@ -123,11 +125,16 @@ export default define({
   },
 });
 
+const scatterStep = (low: number, high: number) => ({
+  ...limitsStep["standard errors"],
+  tex: String.raw`${limitsStep["standard errors"].tex} = ${tex(low, "s")}\ \text{and}\ ${tex(high, "s")}`,
+});
+
 const limitsStep = {
   "standard errors": {
     sentence:
       "The next time scatters about it as the trials did, and the curve itself is only known as well as the trials tell it",
-    tex: String.raw`t \cdot \exp\left(\mp\, t_{n-2}\sqrt{\tfrac{n}{n-2}}\,\sqrt{\sigma^2 + g' V g}\right)`,
+    tex: String.raw`t \cdot e^{\mp\, t_{n-2}\sqrt{n/(n-2)}\,\sqrt{\sigma^2 + g' V g}}`,
     plain: "low, high = t × exp(∓ t(n−2)·√(n/(n−2))·√(σ² + g′Vg))",
   },
   profile: {

@@ -71,9 +71,7 @@ export default define({
         },
         {
           sentence:
-            typeof state === "number"
-              ? "so that the strip stands at"
-              : "so that the strip would stand beyond its trip, at",
+            typeof state === "number" ? "So the strip stands at" : "So the strip would stand beyond its trip, at",
           tex: String.raw`s = s_\infty + (s_0 - s_\infty)\,e^{-t/\tau} = ${x(settled)} + (${x(start)} - ${x(settled)}) \cdot ${x(left)} = ${x(stateAfter(given, time))}`,
           plain: `s = s∞ + (s₀ − s∞)·e^(−t/τ) = ${n(settled)} + (${n(start)} − ${n(settled)}) × ${n(left)} = ${n(stateAfter(given, time))}`,
         },

@@ -73,6 +73,7 @@ export default define({
               sentence: `Where the longest time falls to ${at}`,
               plain: `${say(trips, "A", 6)} = ${say(trips / given.rating, "×", 6)}`,
             },
+        { sentence: `The range at the first of them, ${say(holds, "A")}, as TRIP.RANGE tells it` },
         ...rangeSteps(asked, holds, asked.rangeAt(holds)),
       ],
       answer: `For ${at} a sound breaker holds up to ${say(holds, "A")}${trips === undefined ? ", and none is sure to have tripped" : ` and has tripped from ${say(trips, "A")}`}.`,

@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { define } from "../definition/define";
 import { type Given, optional, quantity } from "../definition/parameter";
 import type { Step } from "../definition/step";
+import { tex } from "../definition/tex";
 import { NoAnswer } from "../metrology/no-answer";
 import { say } from "../metrology/say";
 import type { Bench } from "../trip/conditions";
@@ -41,6 +42,13 @@ export default define({
     injectionCaution,
   ],
   examples: [
+    {
+      cells: [0.2, 20, "C"],
+      gives: [23.4963176886, 47.8811917263],
+      within: 1e-9,
+      worked:
+        "another program steps τ·dθ/dt = i² − θ (Runge–Kutta) until θ = p², for the quickest sound strip, p = 1.13 and τ = 4.574 s, and the slowest, p = 1.45 and τ = 153.6 s",
+    },
     {
       cells: [1e-5, 20, "UL 489"],
       gives: [20, 27],
@@ -113,7 +121,7 @@ const benchOf = (given: Inputs): Bench => {
 
 const rampSteps = (
   { holdEdge, tripEdge, magnetic }: Bench,
-  { rate }: Inputs,
+  { rate, from = 0, rating }: Inputs,
   lowest: number,
   highest: number,
 ): Step[] => [
@@ -124,7 +132,7 @@ const rampSteps = (
   },
   {
     sentence: `At ${say(rate, "A/s")} the strip lags behind the current by about its time constant, so it trips later and higher: τ·dθ/dt = i² − θ, solved for every sound strip`,
-    tex: String.raw`\tau\,\frac{d\theta}{dt} = i^2 - \theta, \qquad i = I_0 + r\,t`,
+    tex: String.raw`\tau\,\frac{d\theta}{dt} = i^2 - \theta, \qquad i = \frac{${tex(from)} + ${tex(rate)}\,t}{${tex(rating)}}`,
     plain: `${say(lowest, "A")} to ${say(highest, "A")}, that is ${say(lowest - holdEdge, "A")} above the hold edge to ${say(highest - tripEdge, "A")} above the trip edge`,
   },
   ...(magnetic

@@ -86,7 +86,7 @@ export default define({
           plain: String(why),
         },
       ],
-      answer: String(why).startsWith(String(answer)) ? `${String(why)}.` : `${String(answer)}: ${String(why)}.`,
+      answer: asSentence(String(why).startsWith(String(answer)) ? String(why) : `${String(answer)}: ${String(why)}`),
       sources: rangeSources(asked),
       cautions: [...verdictAdvice(asked, String(answer), String(why)), ...rangeCautions(asked)],
     };
@@ -128,3 +128,5 @@ const guardSteps = ({ currentError = 0, timeError = 0, current, time }: Inputs) 
         },
       ]
     : [];
+
+const asSentence = (words: string): string => `${words.replace(/^./, (first) => first.toUpperCase())}.`;

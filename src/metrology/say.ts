@@ -4,6 +4,7 @@ export type Unit =
   | "A/s"
   | "V"
   | "Ω"
+  | "mΩ"
   | "MΩ"
   | "W"
   | "VA"

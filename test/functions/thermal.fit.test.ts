@@ -217,7 +217,10 @@ describe("a fit handed on", () => {
     const five = sensitivity.rows.find(({ I_over_Iu }) => I_over_Iu === 1.05);
     expect(five?.dlnt_dlnI).toBeCloseTo(-8.214, 3);
     const steps = explained(holds, [1.05 * 24.982856318251628, 60, block]).steps;
-    expect(steps.at(-1)?.plain).toBe("1 % more current is 8.2 % less time here");
+    expect(steps.at(-1)).toMatchObject({
+      sentence: "An error of the current setting comes on top: 1 % more current is 8.2 % less time here",
+      plain: "d ln t ÷ d ln I = -8.21",
+    });
   });
 });
 

@@ -49,7 +49,9 @@ export const methodCautions = (
   return [
     "The constants of IEC TR 60890 used here are from memory: check against the standard.",
     ...(c === undefined
-      ? ["The top rise is not known: the enclosure is more slender than the table of top factors goes."]
+      ? [
+          "The top rise is not known: the table of top factors does not reach this shape. The air at mid-height is all there is, and breakers above it sit in warmer air.",
+        ]
       : []),
     ...unused,
   ];
@@ -140,7 +142,7 @@ const balanceSteps = ({ cabinet, room, emissivity }: Cooling, watts: number, ris
       plain: `${faces.map((face) => `${face.name} ${say(face.watts, "W")}`).join(" + ")} = ${say(watts, "W")}`,
     },
     {
-      sentence: "So the air inside is warmer than the room by",
+      sentence: "The rise of the air inside above the room",
       tex: String.raw`\Delta T = ${tex(inside)} - ${tex(room)} = ${tex(rise, "K")}`,
       plain: `ΔT = ${say(inside, "°C")} − ${say(room, "°C")} = ${say(rise, "K")}`,
     },

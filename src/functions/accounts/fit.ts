@@ -129,9 +129,9 @@ export const nearPickup = (fitted: Fitted, { current, preload }: Pick<Trial, "cu
     (2 * square * (1 / (square - preload ** 2) - 1 / ((current - pickup) * (current + pickup)))) / Math.exp(value);
   return [
     {
-      sentence: "An error of the current setting comes on top",
+      sentence: `An error of the current setting comes on top: 1 % more current is ${sayNumber(-slope, 2)} % less time here`,
       tex: String.raw`\frac{\mathrm{d}\ln t}{\mathrm{d}\ln I} = ${tex(slope, "", 3)}`,
-      plain: `1 % more current is ${sayNumber(-slope, 2)} % less time here`,
+      plain: `d ln t ÷ d ln I = ${sayNumber(slope, 3)}`,
     },
   ];
 };

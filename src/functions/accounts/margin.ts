@@ -29,7 +29,7 @@ export const bandAccount = (start: Start, asked: Asked): Account => {
   const margin = startMargin(asked, start);
   return {
     steps: [...rangeSteps(asked, start.current, asked.rangeAt(start.current)), ...marginSteps(start, margin)],
-    answer: marginAnswer("A sound breaker of this kind:", margin),
+    answer: marginAnswer("A sound breaker of this kind", margin),
     sources: [...rangeSources(asked), ...(margin.peak === undefined ? [] : [peakSource])],
     cautions: [
       ...rangeCautions(asked),
@@ -55,7 +55,7 @@ export const fitAccount = (start: Start, fitted: Fitted, margin: FittedMargin): 
         plain: typeof probability === "number" ? say(probability, "") : probability,
       },
     ],
-    answer: marginAnswer("This breaker:", margin),
+    answer: marginAnswer("This breaker", margin),
     sources: [thermalEquation, fitSource],
     cautions: ["The fit knows the strip only. Whether the magnetic release takes part at this current is not in it."],
   };
@@ -97,5 +97,6 @@ const marginAnswer = (who: string, margin: Margin): string => {
   const below = (["running", "thermal", "magnetic", "peak"] as const).filter((part) => (margin[part] ?? 1) < 1);
   const weak =
     below.length > 0 ? `; below 1: ${below.map((part) => `${part} ${sayNumber(margin[part] ?? 0)}`).join(", ")}` : "";
-  return `${who} ${margin.verdict}${weak}.`;
+  // "thermal rides through, magnetic not known" is no verb to a breaker.
+  return `${who}${margin.verdict.startsWith("thermal") ? ":" : ""} ${margin.verdict}${weak}.`;
 };

@@ -99,7 +99,7 @@ const firstSteps = ({ panel, ways, places }: PanelAccount): readonly Step[] => {
         }
       : {
           sentence: `Way ${place} falls first; its ${say(rating, "A")} of ${say(reference, "°C")} move with the square root of the rise that is left to the strip's trip`,
-          tex: String.raw`I = I_n\sqrt{\frac{${tex(reference)} + ${tex(tripRise)} - ${tex(inside)}}{${tex(tripRise)}}} = ${tex(rerated, "A")}`,
+          tex: String.raw`I = I_n\sqrt{(${tex(reference)} + ${tex(tripRise)} - ${tex(inside)}) / ${tex(tripRise)}} = ${tex(rerated, "A")}`,
           plain: `${say(rating, "A")} × √((${sayNumber(reference)} + ${sayNumber(tripRise)} − ${sayNumber(inside)}) ÷ ${sayNumber(tripRise)}) = ${say(rerated, "A")}`,
         },
     {

@@ -23,7 +23,7 @@ export const leadPicture = (shot: Shot, { end, limit }: { end: number; limit: nu
       to: 1.05 * Math.max(end, limit),
     },
     lines: [
-      { name: `limit of PVC, ${say(limit, "°C")}`, role: "limit", samples: [0, seconds].map((x) => ({ x, y: limit })) },
+      { name: "limit of PVC", role: "limit", samples: [0, seconds].map((x) => ({ x, y: limit })) },
       { name: "the copper", role: "course", samples: course },
     ],
     points: [{ name: "the end of the shot", role: "asked", x: seconds, y: end }],
