@@ -5,10 +5,9 @@ import { catalogue } from "../../../src/functions";
 import { piecesOf } from "../../../src/hosts/pane/explain/pieces";
 
 describe("a line of mathematics in pieces that can wrap", () => {
-  test("it is cut before each relation outside brackets", () => {
+  test("it is cut before each relation outside brackets but the first, where its left side is short", () => {
     expect(piecesOf(String.raw`P = I\,\Delta V = 20 \cdot 0.16 = 3.2\ \mathrm{W}`)).toEqual([
-      "P",
-      String.raw`= I\,\Delta V`,
+      String.raw`P = I\,\Delta V`,
       String.raw`= 20 \cdot 0.16`,
       String.raw`= 3.2\ \mathrm{W}`,
     ]);
@@ -20,12 +19,7 @@ describe("a line of mathematics in pieces that can wrap", () => {
   });
 
   test("it is cut after a comma between two equations, not inside a bracket or a decimal", () => {
-    expect(piecesOf(String.raw`\max(a, b) = 0{,}5, \quad h = 2`)).toEqual([
-      String.raw`\max(a, b)`,
-      "= 0{,}5,",
-      "h",
-      "= 2",
-    ]);
+    expect(piecesOf(String.raw`\max(a, b) = 0{,}5, \quad h = 2`)).toEqual([String.raw`\max(a, b) = 0{,}5,`, "h = 2"]);
   });
 
   test("a long sum is cut before each plus outside brackets, a short one is not", () => {
@@ -36,11 +30,11 @@ describe("a line of mathematics in pieces that can wrap", () => {
       String.raw`{}+ 0.9 \cdot 1.2`,
       String.raw`{}+ 0.9 \cdot 1.2`,
     ]);
-    expect(piecesOf(String.raw`i = I_0 + r\,t`)).toEqual(["i", String.raw`= I_0 + r\,t`]);
+    expect(piecesOf(String.raw`i = I_0 + r\,t`)).toEqual([String.raw`i = I_0 + r\,t`]);
   });
 
   test("a relation at the start makes no empty piece, wide spaces are left out", () => {
-    expect(piecesOf(String.raw`= 2 \qquad m \le 3`)).toEqual(["= 2", "m", String.raw`\le 3`]);
+    expect(piecesOf(String.raw`= 2 \qquad m \le 3`)).toEqual(["= 2", String.raw`m \le 3`]);
   });
 });
 

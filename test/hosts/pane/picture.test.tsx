@@ -52,7 +52,7 @@ describe("an axis", () => {
   });
 
   test("a band that goes on past the axis is read as going on, not as the axis' end", () => {
-    expect(readOff(1000, plot.y)).toBe("beyond 1000 s");
+    expect(readOff(1000, plot.y)).toBe("beyond 1000 s or never");
     expect(readOff(0.001, plot.y)).toBe("below 0.01 s");
     expect(readOff(9.963, plot.y)).toBe("9.963 s");
   });

@@ -14,9 +14,7 @@ export const AnswerPart = ({ explained: { answer, results }, answerRow, column }
               {name}
               {i === column && results.length > 1 && <span class="pane-here"> (this cell)</span>}
             </dt>
-            <dd class={shown.length > 16 ? "pane-result-words" : "pane-result-value"}>
-              {shown === "" ? "blank" : tied(shown)}
-            </dd>
+            <dd class={classOfShown(shown)}>{shown === "" ? "blank" : tied(shown)}</dd>
             <dd class="pane-result-meaning">{tied(meaning)}</dd>
           </div>
         ))}
@@ -28,6 +26,11 @@ export const AnswerPart = ({ explained: { answer, results }, answerRow, column }
 const classOf = (shown: string, isHere: boolean): string => {
   const kind = shown.length > 120 ? " pane-result-passage" : shown.length > 28 ? " pane-result-sentence" : "";
   return `pane-result${kind}${isHere ? " pane-result-here" : ""}`;
+};
+
+const classOfShown = (shown: string): string => {
+  if (shown === "") return "pane-result-blank";
+  return shown.length > 16 ? "pane-result-words" : "pane-result-value";
 };
 
 interface Props {

@@ -2,6 +2,7 @@ import type { Explained } from "../../../definition/explained";
 import { OriginText } from "./origin-text";
 import { argumentOf } from "./refusal-part";
 import type { ResolvedCall } from "./resolved";
+import { tied } from "./tied";
 
 /** What the function was given: each input with its value, and where that came from. */
 export const InputsPart = ({ call, explained: { inputs, refusal }, row, onGo }: Props) => {
@@ -17,12 +18,12 @@ export const InputsPart = ({ call, explained: { inputs, refusal }, row, onGo }: 
           <div key={name} class={place === refused ? "pane-input pane-input-refused" : "pane-input"}>
             <dt class="pane-input-name">{name}</dt>
             <dd class="pane-input-given">
-              <span class="pane-input-value">{shown}</span>{" "}
+              <span class="pane-input-value">{tied(shown)}</span>{" "}
               <span class="pane-input-from">
                 <OriginText call={call} place={place} row={row} onGo={onGo} />
               </span>
             </dd>
-            <dd class="pane-input-meaning">{meaning}</dd>
+            <dd class="pane-input-meaning">{tied(meaning)}</dd>
           </div>
         ))}
       </dl>

@@ -11,9 +11,23 @@ export const StepsPart = ({ steps }: { steps: readonly Step[] }) =>
         {steps.map(({ sentence, tex, plain }) => (
           <li key={sentence} class="pane-step">
             <p class="pane-sentence">{tied(sentence)}</p>
-            {tex ? <Mathematics tex={tex} plain={plain} /> : plain && <p class="pane-plain">{tied(plain)}</p>}
+            {tex ? <Mathematics tex={tex} plain={plain} /> : plain && <PlainLine text={plain} />}
           </li>
         ))}
       </ol>
     </section>
   );
+
+/** What is said without mathematics; a list of several things goes a line each. */
+const PlainLine = ({ text }: { text: string }) => {
+  const parts = text.split("; ");
+  if (parts.length < 3) return <p class="pane-plain">{tied(text)}</p>;
+  return (
+    <ul class="pane-plain">
+      {parts.map((part, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the same part may stand twice, and its place tells them apart.
+        <li key={i}>{tied(part)}</li>
+      ))}
+    </ul>
+  );
+};

@@ -42,5 +42,6 @@ const roles = ["asked", "tripped", "held"] as const;
 /** Two points are named, many are called what they are. */
 const namesOf = (points: Plot["points"] = [], role: (typeof roles)[number]): string => {
   const names = new Set(points.filter((point) => point.role === role).map(({ name }) => name));
-  return names.size > 2 ? `${role}, ${names.size} points` : [...names].join(", ");
+  if (names.size <= 2) return [...names].join(", ");
+  return role === "asked" ? `${names.size} points, named in the table` : `${role}, ${names.size} points`;
 };

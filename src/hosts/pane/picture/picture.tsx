@@ -21,7 +21,7 @@ export const Picture = ({ plot }: { plot: Plot }) => {
   return (
     <figure class="pane-picture">
       <figcaption class="pane-caption">
-        <span class="pane-caption-title">{plot.title}</span> {plot.sentence}
+        <span class="pane-caption-title">{tied(plot.title)}</span> {tied(plot.sentence)}
       </figcaption>
       <Drawing
         plot={plot}
@@ -58,8 +58,13 @@ export const Picture = ({ plot }: { plot: Plot }) => {
 const inWords = ({ x, texts, points }: Reading, { x: axis, bands = [], lines = [] }: Plot): string => {
   const [from, to] = [(i: number) => texts[2 * i], (i: number) => texts[2 * i + 1]];
   const series = [
-    ...bands.map(({ name }, i) => from(i) && `${name} from ${from(i)} to ${to(i)}`),
+    ...bands.map(
+      ({ name }, i) => from(i) && (from(i) === to(i) ? `${name} ${from(i)}` : `${name} from ${from(i)} to ${to(i)}`),
+    ),
     ...lines.map(({ name }, i) => texts[2 * bands.length + i] && `${name} ${texts[2 * bands.length + i]}`),
   ];
-  return tied(`${axis.quantity} ${say(x, axis.unit)}: ${[...series.filter(Boolean), ...points].join("; ")}`);
+  const place = `${axis.quantity} ${say(x, axis.unit)}: `;
+  const told = [...series.filter(Boolean), ...points].join("; ");
+  // "pole 1: 50 Ω" names its place itself.
+  return tied(told.startsWith(place) ? told : `${place}${told}`);
 };

@@ -35,7 +35,9 @@ export const readingsOf = ({ y, bands = [], lines = [], points = [] }: Plot): Re
     }
   });
   lines.forEach(({ samples }, i) => {
-    for (const sample of samples) put(sample.x, bands.length * 2 + i, readOff(sample.y, y));
+    // A line is drawn to its own values: one that ends at the top has not gone beyond it.
+    for (const { x, y: value } of samples)
+      put(x, bands.length * 2 + i, value === y.to ? say(value, y.unit) : readOff(value, y));
   });
   for (const { name, x, y: value } of points) {
     const said = say(value, y.unit);

@@ -17,7 +17,7 @@ export const lay = (axis: Axis, [start, end]: readonly [number, number]): Laid =
     .domain([axis.from, axis.to])
     .range([start, end])
     .clamp(true);
-  const marks = axis.scale === "log" ? logMarks(axis) : { ticks: scale.ticks(5), between: [] };
+  const marks = axis.scale === "log" ? logMarks(axis) : { ticks: linearTicks(axis, scale.ticks(5)), between: [] };
   return {
     at: (value) => scale(value),
     value: (at) => scale.invert(at),
@@ -26,7 +26,15 @@ export const lay = (axis: Axis, [start, end]: readonly [number, number]): Laid =
   };
 };
 
-/** Each power of ten; where there are few, 2 and 5 times it as well. */
+/** Things that are counted (poles, ways) have no halves. Long labels have room for every other one only. */
+const linearTicks = ({ quantity, unit }: Axis, ticks: readonly number[]): readonly number[] => {
+  const whole = counted.has(quantity) && unit === "" ? ticks.filter(Number.isInteger) : ticks;
+  return whole.some((tick) => sayNumber(tick).length > 5) ? whole.filter((_, i) => i % 2 === 0) : whole;
+};
+
+const counted = new Set(["pole", "way"]);
+
+/** Each power of ten; where there are few, 2 and 5 times it as well, and on less than a decade every whole multiple. */
 const logMarks = ({ from, to }: Axis) => {
   const inside = (value: number) => value >= from * (1 - 1e-9) && value <= to * (1 + 1e-9);
   const first = Math.floor(Math.log10(from));
@@ -34,13 +42,14 @@ const logMarks = ({ from, to }: Axis) => {
   const times = (factors: readonly number[]) =>
     decades.flatMap((decade) => factors.map((f) => decade * f)).filter(inside);
   const tens = times([1]);
-  const ticks = tens.length >= 4 ? tens : times([1, 2, 5]);
+  const few = times([1, 2, 5]);
+  const ticks = tens.length >= 4 ? tens : few.length >= 3 ? few : times([1, 1.5, 2, 3, 4, 5, 6, 8]);
   return { ticks: ticks.map((tick) => Number(tick.toPrecision(6))), between: times([2, 3, 4, 5, 6, 7, 8, 9]) };
 };
 
-/** A value read off an axis: at its end the band goes on beyond. */
-export const readOff = (value: number, { from, to, unit }: Axis): string => {
-  if (value >= to) return `beyond ${say(to, unit)}`;
+/** A value read off an axis: at its end a band goes on beyond, a time perhaps for ever. */
+export const readOff = (value: number, { quantity, from, to, unit }: Axis): string => {
+  if (value >= to) return `beyond ${say(to, unit)}${quantity === "time" ? " or never" : ""}`;
   if (value < from) return `below ${say(from, unit)}`;
   return say(value, unit);
 };
