@@ -92,6 +92,7 @@ export default define({
     "Losses are per pole, warm and settled; the air inside is the same for every way.",
     "Re-rating takes the strip's trip to lie 80 K above its calibration temperature (common practice, 55 to 100 K): breakers differ, and makers print their own tables.",
     ...enclosureCautions,
+    "The continuous margin is the rule of NFPA 70 for breakers not listed for 100 %. Those of the IEC documents are rated for uninterrupted duty (from memory): there it is prudence, not a rule.",
     "A margin above 1 is not a permission: rating, conductor and local code decide what a way may carry.",
   ],
   examples: [

@@ -48,7 +48,7 @@ const noColumn = (table: MotorTable, volts: number): string => {
     const [from, to] = systemVoltages[column] ?? [column, column];
     return from === to ? `${from}` : `${from}–${to}`;
   });
-  return `volts: ${table.source.place} has columns for ${spans.join(", ")} V, and none for ${sayNumber(volts)} V.`;
+  return `volts: ${table.source.place} has columns for ${spans.join(", ")} V, and none for ${sayNumber(volts)} V; there the nameplate decides.`;
 };
 
 const noRow = (known: readonly number[], hp: number, table: string): string => {

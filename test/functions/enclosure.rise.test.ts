@@ -65,6 +65,19 @@ describe("ENCLOSURE.RISE", () => {
     );
   });
 
+  test("a shape that the top factors do not reach, slender or squat, leaves the top not known and says so", () => {
+    // height^1.35 ÷ base area is 0.26 and 54, the table goes from 0.6 to 12.5 (from memory)
+    for (const shape of [
+      [0.5, 1.5, 1],
+      [2.2, 0.36, 0.15],
+    ] as const) {
+      expect(call(rise, [100, ...shape, "free", "IEC TR 60890"])[0]?.[1]).toBe("not known");
+      expect(explained(rise, [100, ...shape, "free", "IEC TR 60890"]).cautions.join(" ")).toContain(
+        "the table of top factors does not reach this shape",
+      );
+    }
+  });
+
   // The same law by hand: flat ÷ tabled = P^0.196 ÷ (5.5·A·k), so it grows with the heat; in another program 0.49 to 0.87 over
   // a hundred enclosures at 10 to 30 K, and down to 0.37 at 5 K.
   test("flat gives a half to nine tenths of a rise of 10 to 30 K by IEC TR 60890, and less of a smaller one, as its caution says", () => {

@@ -30,12 +30,17 @@ describe("the full-load current of a motor", () => {
     [0.2, 115, 1, "power: 0.2 hp lies between two rows of Table 430.248 at 115 V, 1/6 hp and 1/4 hp."],
     [0.1, 115, 1, "power: 0.1 hp is below the smallest row of Table 430.248 at 115 V, 1/6 hp."],
     [5, 120, 3, "power: 5 hp is above the largest row of Table 430.250 at 115 V, 2 hp."],
-    [1, 277, 1, "volts: Table 430.248 has columns for 110–120, 200, 208, 220–240 V, and none for 277 V."],
+    [
+      1,
+      277,
+      1,
+      "volts: Table 430.248 has columns for 110–120, 200, 208, 220–240 V, and none for 277 V; there the nameplate decides.",
+    ],
     [
       1,
       400,
       3,
-      "volts: Table 430.250 has columns for 110–120, 200, 208, 220–240, 440–480, 550–600 V, and none for 400 V.",
+      "volts: Table 430.250 has columns for 110–120, 200, 208, 220–240, 440–480, 550–600 V, and none for 400 V; there the nameplate decides.",
     ],
   ])("%d hp at %d V, %d phases, is not answered", (power, volts, phases, sentence) => {
     expect(() => amperes(power, volts, phases)).toThrow(new NoAnswer(sentence));
