@@ -195,12 +195,22 @@ describe("the breaker study", () => {
 
 test("the bench plan tells what source and leads must bear", async () => {
   const { view, read } = await withTyped(called("Bench plan"), {});
-  expect(["A18", "B18", "C18", "D18"].map(read)).toEqual(["trip at 2.55 × (test c)", 51, 1, 60]);
+  expect(["A19", "B19", "C19", "D19"].map(read)).toEqual(["trip at 2.55 × (test c)", 51, 1, 60]);
   // By hand: 2.5 mm² at 75 °C has 7.41 Ω/km × 309.5 ÷ 254.5 = 9.0114 Ω/km; 51 A × (2 m of that + 0.2 V ÷ 20 A) = 1.4292 V.
-  expect(read("B34")).toBeCloseTo(1.4292, 3);
-  expect(read("C34")).toBeCloseTo(51 * 1.4292, 1);
+  expect(read("B35")).toBeCloseTo(1.4292, 3);
+  expect(read("C35")).toBeCloseTo(51 * 1.4292, 1);
   // 200 A for 0.1 s in 2.5 mm²: x = 200² × 0.1 ÷ (226² × 2.5²) = 0.012530; (234.5 + 30) K × (e^x − 1) = 3.335 K, by hand.
-  expect(read("E36")).toBeCloseTo(3.335, 3);
+  expect(read("E37")).toBeCloseTo(3.335, 3);
+  view.close();
+});
+
+test("the bench plan takes the setting that is marked on a breaker whose document prints no band", async () => {
+  const { view, read } = await withTyped(called("Bench plan"), { B4: 32, B5: "IEC 60947-2", B11: 320 });
+  const currents = Array.from({ length: 14 }, (_, i) => read(`B${i + 14}`)).filter(
+    (value) => typeof value === "number",
+  );
+  // IEC 60947-2: the magnetic release is tried at 80 % and 120 % of its setting: 0.8 × 320 A and 1.2 × 320 A.
+  expect(currents).toEqual(expect.arrayContaining([256, 384]));
   view.close();
 });
 

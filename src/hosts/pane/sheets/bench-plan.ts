@@ -4,7 +4,7 @@ import type { ReadySheet } from "./ready-sheet";
 import { characteristics } from "./test-log";
 
 /** Invented values, to be typed over. */
-const facts: readonly (readonly [what: string, value: string | number, remark: string])[] = [
+const facts: readonly (readonly [what: string, value: string | number | null, remark: string])[] = [
   ["Breaker", "FT-21", "its tag"],
   ["Rating, A", 20, ""],
   ["Characteristic", "C", ""],
@@ -13,6 +13,7 @@ const facts: readonly (readonly [what: string, value: string | number, remark: s
   ["Both leads, m", 2, "there and back, together"],
   ["Drop at the rating, V", 0.2, "across the breaker, all poles; as read, or a guess"],
   ["Source, V", 5, "open circuit, at the tap that is set"],
+  ["Marked magnet setting, A", null, "where one is marked, as with IEC 60947-2 and UL 489; else blank"],
 ];
 
 const first = facts.length + 3;
@@ -26,7 +27,11 @@ const shortShot = 5;
 
 const plan: List<never> = {
   columns: [
-    { heading: "Step", width: 52, formula: "=BIMETAL.BENCH.PLAN(B4,B5,B6)" },
+    {
+      heading: "Step",
+      width: 52,
+      formula: '=IF(B11="",BIMETAL.BENCH.PLAN(B4,B5,B6),BIMETAL.BENCH.PLAN(B4,B5,B6,,B11))',
+    },
     { heading: "Current, A", width: 17, format: "0.0", answers: true },
     { heading: "Shortest, s", width: 12, format: seconds, answers: true },
     { heading: "Longest, s", width: 12, format: seconds, answers: true },

@@ -31,7 +31,7 @@ export const fitColumns = (formula: string): readonly Column<StudiedTrial>[] => 
   { heading: "Standard error", width: 16, format: estimates, answers: true },
   { heading: "Low", width: 15, format: estimates, answers: true },
   { heading: "High", width: 11, format: estimates, answers: true },
-  { heading: "Note", width: 50, answers: true },
+  { heading: "Note", width: 50, format: estimates, answers: true },
 ];
 
 interface Breaker {
