@@ -52,7 +52,7 @@ export const patchWorkbook = (
       const { row, column, formula, stored, shared } = cell;
       const isGone = gone.has(sayPlace({ sheet: sheet.name, row, column }));
       const canMark = stored !== "single" || (dynamic !== undefined && !(shared !== undefined && together.has(shared)));
-      const isOurs = canMark && spelling.isOurs(formula);
+      const isOurs = !isGone && canMark && spelling.isOurs(formula);
       const one = { row, column, rows: 1, columns: 1 };
       const block = stored === "single" && !isOurs && !isGone ? one : (spills.get(`${row} ${column}`) ?? one);
       wantBlock(wanted, sheet, cell, block, calculated);
