@@ -80,9 +80,9 @@ const kiln = firstWay + ways.findIndex(({ serves }) => serves === "kiln");
 const size = "Board!$B$2,Board!$B$3,Board!$B$4,Board!$B$5";
 
 const weekColumns: readonly Column<Day>[] = [
-  { heading: "Afternoon", width: 13, format: "yyyy-mm-dd", typed: ({ day }) => day },
+  { heading: "Afternoon", width: 15, format: "yyyy-mm-dd", typed: ({ day }) => day },
   { heading: "Room, °C", width: 10, format: "0.0", typed: ({ room }) => room },
-  { heading: "Part of load", width: 12, format: "0%", typed: ({ part }) => part },
+  { heading: "Part of load", width: 13, format: "0%", typed: ({ part }) => part },
   {
     heading: "All heat, W",
     width: 12,
@@ -90,16 +90,16 @@ const weekColumns: readonly Column<Day>[] = [
     each: (row) =>
       `=BIMETAL.ENCLOSURE.TOTAL(${fixed("F")},${fixed("C")},C${row}*${fixed("G")},${fixed("E")},Board!$B$6)`,
   },
-  { heading: "Largest way, W", width: 15, format: "0.0", answers: true },
+  { heading: "Largest way, W", width: 17, format: "0.0", answers: true },
   {
     heading: "Rise, K",
     width: 13,
     format: "0.0",
     each: (row) => `=BIMETAL.ENCLOSURE.RISE(D${row},${size},"balance",,B${row})`,
   },
-  { heading: "At the top, K", width: 13, format: "0.0", answers: true },
+  { heading: "At the top, K", width: 14, format: "0.0", answers: true },
   { heading: "Inside, °C", width: 11, format: "0.0", each: (row) => `=B${row}+F${row}` },
-  { heading: "Kiln's load, A", width: 13, format: "0.0", each: (row) => `=C${row}*Board!$G$${kiln}` },
+  { heading: "Kiln's load, A", width: 15, format: "0.0", each: (row) => `=C${row}*Board!$G$${kiln}` },
   {
     heading: "Re-rated, A",
     width: 12,
@@ -124,7 +124,7 @@ const weekSheet: Sheet = {
     ...one(otherMethods, 0, "The hottest afternoon by three methods", title),
     ...listCells({
       columns: [
-        { heading: "Method", width: 13, typed: (method) => method },
+        { heading: "Method", width: 15, typed: (method) => method },
         {
           heading: "Middle, K",
           width: 8,
