@@ -3,7 +3,7 @@ import { list, optional } from "../definition/parameter";
 import { copperSource, panelOf } from "../enclosure/panel";
 import { say } from "../metrology/say";
 import type { Source } from "../metrology/source";
-import { ambientLaw } from "../trip/ambient";
+import { ambientLaw, usualTripRise } from "../trip/ambient";
 import { referenceSource } from "../trip/iec60898-tables";
 import { iec60947Reference } from "../trip/iec60947";
 import { continuousSource } from "../trip/nfpa70";
@@ -90,7 +90,7 @@ export default define({
   sources: [...allCoolingSources, ambientLaw, ...ratingSources, continuousSource, copperSource],
   cautions: [
     "Losses are per pole, warm and settled; the air inside is the same for every way.",
-    "Re-rating takes the strip's trip to lie 80 K above its calibration temperature (common practice, 55 to 100 K): breakers differ, and makers print their own tables.",
+    `Re-rating takes the strip's trip to lie ${usualTripRise} K above its calibration temperature (common practice, 55 to 100 K): breakers differ, and makers print their own tables.`,
     ...enclosureCautions,
     "The continuous margin is the rule of NFPA 70 for breakers not listed for 100 %. Those of the IEC documents are rated for uninterrupted duty (from memory): there it is prudence, not a rule.",
     "A margin above 1 is not a permission: rating, conductor and local code decide what a way may carry.",

@@ -63,7 +63,7 @@ export default define({
             ]
           : []),
         {
-          sentence: `A rating is a rounded number, so the row within 2 % of ${say(asked, "hp")} is meant`,
+          sentence: `A rating is a rounded number, so the row that ${say(asked, "hp")} comes within 2 % above or 3.6 % below is meant`,
           plain: `row: ${row} hp`,
         },
         {

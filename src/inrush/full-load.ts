@@ -11,8 +11,14 @@ export interface FullLoad {
   readonly column: number;
 }
 
-/** Ratings are rounded on nameplates (0.33 for 1/3 hp, 1.1 kW for 1 1/2 hp): a row within 2 % is meant. Rows lie 10 % apart or more. */
-const near = 0.02;
+/**
+ * Ratings are rounded on nameplates: 0.33 for 1/3 hp, 1.1 kW for 1 1/2 hp. A row is meant by what lies so far above or below it;
+ * 0.12, 0.18 and 90 kW lie 3.5 % below theirs, and its current is then on the large side. Rows lie 10 % apart or more.
+ */
+const near = { above: 0.02, below: 0.036 } as const;
+
+const isMeant = (hp: number, power: number): boolean =>
+  power <= hp * (1 + near.above) && power >= hp * (1 - near.below);
 
 export const motorTable = (phases: Phases): MotorTable => (phases === 1 ? singlePhase : threePhase);
 
@@ -26,7 +32,7 @@ export const motorFullLoad = (motor: { power: number; volts: number; phases: Pha
   const column = table.columns[place];
   if (column === undefined) throw new NoAnswer(noColumn(table, motor.volts));
   const rows = table.rows.filter(({ amperes }) => amperes[place] !== null);
-  const row = rows.find(({ hp }) => Math.abs(motor.power / hp - 1) <= near);
+  const row = rows.find(({ hp }) => isMeant(hp, motor.power));
   const amperes = row?.amperes[place];
   if (row && typeof amperes === "number") return { amperes, hp: row.hp, column };
   throw new NoAnswer(

@@ -21,6 +21,12 @@ describe("the full-load current of a motor", () => {
     ]);
   });
 
+  test("0.12, 0.18 and 90 kW are the usual names of 1/6, 1/4 and 125 hp; 4 and 160 kW have no row", () => {
+    expect([0.12, 0.18].map((kW) => amperes(horsepower(kW), 115, 1))).toEqual([4.4, 5.8]);
+    expect(amperes(horsepower(90), 460, 3)).toBe(156);
+    for (const kW of [4, 160]) expect(() => amperes(horsepower(kW), 460, 3)).toThrow(/lies between two rows/);
+  });
+
   test("one horsepower is 0.746 kW (Mechanical horsepower, 745.7 W, as the code rounds it)", () => {
     expect(horsepower(0.746)).toBe(1);
   });
