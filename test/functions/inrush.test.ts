@@ -71,6 +71,19 @@ describe("INRUSH.CEILING", () => {
   });
 });
 
+describe("INRUSH.CEILING of small and of slow motors", () => {
+  test("up to 10 A the edition of 2023 may have a smaller next size, and that is said", () => {
+    expect(explained(inrushCeiling, [4]).cautions[0]).toBe(
+      "Where the edition of 2023 is in force 10 A is a standard rating too, and then the next size here.",
+    );
+    expect(explained(inrushCeiling, [4.1]).cautions.join(" ")).not.toMatch(/10 A is a standard rating/);
+  });
+
+  test("a slow synchronous motor has a limit of its own", () => {
+    expect(explained(inrushCeiling, [40, "synchronous"]).cautions[0]).toMatch(/450 r\/min or less\) .* 200 %/);
+  });
+});
+
 describe("INRUSH.TRANSFORMER", () => {
   test("the caution about the point from memory reaches the reader", () => {
     expect(explained(inrushTransformer, [1, 250, 1]).sources.map(({ standing }) => standing)).toEqual([
