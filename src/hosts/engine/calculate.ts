@@ -4,7 +4,7 @@ import type { Book } from "./book";
 import { BREAKDOWN } from "./breakdowns";
 import { circularCells } from "./circles";
 import type { GridView } from "./grid-view";
-import { sayPlace } from "./place";
+import { type Place, sayPlace } from "./place";
 import { type Kept, readable } from "./readable";
 import { type Run, type RunOptions, runEngine } from "./run";
 import { ROOM } from "./snapshot";
@@ -48,17 +48,27 @@ export const calculate = async (
 type Fault = readonly [place: string, why: string];
 
 /** Formulas of a calculated workbook whose answers mean nothing, by place, each with a sentence that says why. */
-export const faultsIn = (book: Book, view: GridView, spelling: Spelling, inEngineWords = book): Fault[] =>
-  view.isCircular() ? circles(inEngineWords, view) : faultsOf(book, view, spelling);
-
-const circles = (book: Book, view: GridView): Fault[] => {
-  const found = circularCells(book);
-  if (found.length > 0) return found.map((place) => [place, "It leads back to itself."]);
-  // Not over references, so over cells that answers fill: one of these closes the circle.
-  return book.sheets.flatMap(({ name }) =>
-    view.spillsOn(name).map((block): Fault => [sayPlace({ sheet: name, ...block }), "It may lead back to itself."]),
-  );
+export const faultsIn = (book: Book, view: GridView, spelling: Spelling, inEngineWords = book): Fault[] => {
+  const found = circles(inEngineWords, view);
+  return view.isCircular() ? found : [...found, ...faultsOf(book, view, spelling)];
 };
+
+/** The engine says that there is a circle, not where; and of one over INDIRECT or OFFSET it may say nothing. */
+const circles = (book: Book, view: GridView): Fault[] => {
+  const reached = view.reached();
+  if (!view.isCircular() && reached.size === 0) return [];
+  const found = circularCells(book, reached);
+  if (found.length > 0 || !view.isCircular()) return found.map((place) => [place, "It leads back to itself."]);
+  // Not over references, so over cells that answers fill: one of these closes the circle. Else it may be any formula.
+  const spills = book.sheets.flatMap(({ name: sheet }) => view.spillsOn(sheet).map((block) => ({ sheet, ...block })));
+  const places = spills.length > 0 ? spills : formulaPlaces(book);
+  return places.map((place): Fault => [sayPlace(place), "It may lead back to itself."]);
+};
+
+const formulaPlaces = (book: Book): Place[] =>
+  book.sheets.flatMap(({ name: sheet, cells }) =>
+    cells.flatMap(({ row, column, formula }) => (formula === undefined ? [] : [{ sheet, row, column }])),
+  );
 
 /** Answers that a spreadsheet would not give: several cells for a formula that is stored for one, the engine's own complaints. */
 const faultsOf = (book: Book, view: GridView, spelling: Spelling): Fault[] =>

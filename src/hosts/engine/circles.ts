@@ -1,6 +1,7 @@
 import { parseA1Ref } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import type { Book } from "./book";
+import type { Reached } from "./grid-view";
 import { type Place, sayPlace } from "./place";
 
 interface Formula extends Place {
@@ -10,14 +11,21 @@ interface Formula extends Place {
 /** The numbers of the formulas on one sheet, by row and column. */
 type Rows = Map<number, Map<number, number>>;
 
+interface Edges {
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
 /** Looking at more references than this ends the search; then every formula that was still open counts as part of a circle. */
 const MOST_STEPS = 20_000_000;
 
 /**
  * The cells whose formulas lead back to themselves, directly or over others. Made for a workbook of which the engine says that
- * there is such a circle; it does not say where.
+ * there is such a circle, for it does not say where; and for what formulas `reached` over INDIRECT and OFFSET, of which it says nothing.
  */
-export const circularCells = (book: Book): string[] => {
+export const circularCells = (book: Book, reached: Reached = new Map()): string[] => {
   const formulas: Formula[] = book.sheets.flatMap((sheet) =>
     sheet.cells.flatMap(({ row, column, formula }) =>
       formula === undefined ? [] : [{ sheet: sheet.name, row, column, formula }],
@@ -30,28 +38,33 @@ export const circularCells = (book: Book): string[] => {
     own.set(row, (own.get(row) ?? new Map()).set(column, number));
   });
   let steps = 0;
-  const readBy = (number: number): number[] => {
-    const { sheet, formula } = formulas[number] as Formula;
+  const readIn = (sheet: string, { top, left, bottom, right }: Edges): number[] => {
     const found: number[] = [];
-    for (const { type, value } of tokenize(formula)) {
-      if (!type.startsWith("range")) continue;
-      const reference = parseA1Ref(value);
-      if (!reference || !("range" in reference)) continue;
-      const own = rows.get((reference.context?.at(-1) ?? sheet).toLowerCase());
-      if (!own) continue;
-      const { top, left, bottom = top, right = left } = reference.range;
-      const inRows = (row: number) => row >= (top ?? 0) && row <= (bottom ?? Infinity);
-      const near = (bottom ?? Infinity) - (top ?? 0) < own.size;
-      const wanted = near
-        ? Array.from({ length: (bottom ?? 0) - (top ?? 0) + 1 }, (_, step) => (top ?? 0) + step)
-        : [...own.keys()].filter(inRows);
-      for (const row of wanted)
-        for (const [column, read] of own.get(row) ?? []) {
-          steps += 1;
-          if (column >= (left ?? 0) && column <= (right ?? Infinity)) found.push(read);
-        }
-    }
+    const own: Rows = rows.get(sheet.toLowerCase()) ?? new Map();
+    const wanted =
+      bottom - top < own.size
+        ? Array.from({ length: bottom - top + 1 }, (_, step) => top + step)
+        : [...own.keys()].filter((row) => row >= top && row <= bottom);
+    for (const row of wanted)
+      for (const [column, read] of own.get(row) ?? []) {
+        steps += 1;
+        if (column >= left && column <= right) found.push(read);
+      }
     return found;
+  };
+  const readBy = (number: number): number[] => {
+    const place = formulas[number] as Formula;
+    const written = tokenize(place.formula).flatMap(({ type, value }) => {
+      const reference = type.startsWith("range") ? parseA1Ref(value) : undefined;
+      if (!reference || !("range" in reference)) return [];
+      const { top, left, bottom = top, right = left } = reference.range;
+      const edges = { top: top ?? 0, left: left ?? 0, bottom: bottom ?? Infinity, right: right ?? Infinity };
+      return readIn(reference.context?.at(-1) ?? place.sheet, edges);
+    });
+    const come = (reached.get(sayPlace(place)) ?? []).flatMap(({ sheet, row, column, rows, columns }) =>
+      readIn(sheet, { top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 }),
+    );
+    return [...written, ...come];
   };
   const isOver = () => steps > MOST_STEPS;
   return members(formulas.length, readBy, isOver).map((number) => sayPlace(formulas[number] as Formula));

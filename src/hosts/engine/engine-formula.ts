@@ -3,6 +3,7 @@ import { tokenize } from "@borgar/fx/xlsx";
 import type { Book, SheetCell } from "./book";
 import { localNames, parsed, visit } from "./formula-tree";
 import { literalEdits, numberLiteral } from "./literal-edits";
+import { isOfDates } from "./of-dates";
 import { oneCellEdits } from "./one-cell";
 import type { Place } from "./place";
 import { isTable, tableCells } from "./table-reference";
@@ -10,10 +11,10 @@ import { isTable, tableCells } from "./table-reference";
 /** A formula in words the grid engine knows, or a sentence that says why there are none. */
 export type EngineFormula = { readonly formula: string } | { readonly why: string };
 
-/** What a formula may use: the engine's functions and ours, and what the names of the workbook stand for on a sheet. */
+/** What a formula may use: the engine's functions and ours, and what the names of the workbook stand for in a cell. */
 export interface Known {
   readonly hasFunction: (name: string) => boolean;
-  readonly meaning: (name: string, sheet: string) => string | undefined;
+  readonly meaning: (name: string, at: Place) => string | undefined;
 }
 
 /** Names of names of names may stand for very much. */
@@ -53,9 +54,9 @@ export const engineFormula = (
 const word = (token: Token, at: Place, book: Book, known: Known, locals: ReadonlySet<string>): EngineFormula => {
   const { type, value } = token;
   const small = value.toLowerCase();
+  if (book.countsFrom1904 && isOfDates(token))
+    return { why: `The workbook counts its dates from 1904, and ${value} here from 1900.` };
   if (isFunction(token)) {
-    if (book.countsFrom1904 && ofDates.has(value.toUpperCase()))
-      return { why: `The workbook counts its dates from 1904, and ${value} here from 1900.` };
     if (known.hasFunction(value) || locals.has(small)) return { formula: value };
     return { why: `The function ${value} is not known here.` };
   }
@@ -69,19 +70,13 @@ const word = (token: Token, at: Place, book: Book, known: Known, locals: Readonl
   }
   if (type === "range_named" && !locals.has(small)) {
     // The engine puts a name's meaning in its place without parentheses, and takes a name of one sheet for another's.
-    const meant = known.meaning(value, at.sheet);
+    const meant = known.meaning(value, at);
     return meant === undefined ? { why: `The name ${value} is not known here.` } : { formula: meant };
   }
   if (type === "number") return { formula: numberLiteral(value) };
   if (type === "unknown") return { why: `It cannot be read at "${value}".` };
   return { formula: value };
 };
-
-const ofDates: ReadonlySet<string> = new Set(
-  "DATE DATEVALUE DATEDIF DAY DAYS360 EDATE EOMONTH ISOWEEKNUM MONTH NETWORKDAYS NETWORKDAYS.INTL NOW TEXT TODAY WEEKDAY WEEKNUM WORKDAY WORKDAY.INTL YEAR YEARFRAC".split(
-    " ",
-  ),
-);
 
 /** Text to put at a place of a formula, instead of the next `drop` characters. */
 export interface Edit {

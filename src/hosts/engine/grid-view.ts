@@ -9,8 +9,9 @@ import {
   type Workbook,
 } from "@univerjs/core";
 import { type Cell, CellError } from "../../definition/cells";
+import { reachesIn } from "./cured/addresses";
 import type { ErrorNote } from "./engine-values";
-import { type Block, MOST_COLUMNS, MOST_ROWS, type Place } from "./place";
+import { type Block, MOST_COLUMNS, MOST_ROWS, type Place, sayPlace } from "./place";
 import { goesInCircle } from "./settle";
 import { type FindBlock, indexOfBlocks } from "./spill-index";
 import { formulaRecord } from "./univer-internals";
@@ -32,7 +33,12 @@ export interface GridView {
   lacking(): { readonly rows: number; readonly columns: number } | undefined;
   /** Whether formulas go in a circle; their values mean nothing. */
   isCircular(): boolean;
+  /** Where the INDIRECT and OFFSET of formulas led, by the formula's place as `sayPlace` tells it: the engine sees no circle there. */
+  reached(): Reached;
 }
+
+/** Blocks of cells by the place of the formula that reads them. */
+export type Reached = ReadonlyMap<string, readonly (Block & { readonly sheet: string })[]>;
 
 /** `isStill`: nothing will change any more, so the answers that fill several cells are looked through once and not for each cell. */
 export const viewOf = (univer: Univer, unit: string, isStill = false): GridView => {
@@ -94,11 +100,25 @@ export const viewOf = (univer: Univer, unit: string, isStill = false): GridView 
   const ownFormulaAt = ({ sheet, row, column }: Place): string =>
     record.getFormulaStringByCell(row, column, sheetOf(sheet).getSheetId(), unit) ?? "";
 
+  const reached = (): Reached => {
+    const names = new Map(book.getSheets().map((sheet) => [sheet.getSheetId(), sheet.getName()]));
+    return new Map(
+      reachesIn(unit).map(({ sheetId, row, column, blocks }) => {
+        const sheet = names.get(sheetId) ?? "";
+        return [
+          sayPlace({ sheet, row, column }),
+          blocks.map((block) => ({ ...block, sheet: names.get(block.sheetId) ?? sheet })),
+        ];
+      }),
+    );
+  };
+
   return {
     sheets: book.getSheets().map((sheet) => sheet.getName()),
     spillsOn: (sheet) => onSheet(sheet).spills,
     lacking,
     isCircular: () => goesInCircle(unit),
+    reached,
     spillAt,
     valueAt: (place) => {
       const cell = cellAt(place);

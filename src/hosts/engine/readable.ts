@@ -1,9 +1,9 @@
 import { CellError } from "../../definition/cells";
 import type { AnyDefinition } from "../../definition/define";
-import type { Book, SheetCell } from "./book";
+import type { Book, DefinedName, SheetCell } from "./book";
 import { engineFormula } from "./engine-formula";
 import { isIn, type Place, sayPlace } from "./place";
-import { meaningOf, readableNames } from "./readable-names";
+import { meaningOf, movesWithCell, readableNames } from "./readable-names";
 import { Spelling } from "./spelling";
 import { hasEngineFunction } from "./univer-internals";
 
@@ -53,10 +53,14 @@ export const readable = (
     return { ...sheet, cells: cells.filter((cell) => cell.formula !== undefined || !stale(cell)) };
   });
   return {
-    book: { ...book, sheets, names: names.filter(({ sheet, name }) => sheet === undefined && !hasFunction(name)) },
+    book: { ...book, sheets, names: names.filter(isForAll(hasFunction)) },
     kept,
   };
 };
+
+/** The engine knows names of the whole workbook alone, and takes what they stand for as it is written. */
+const isForAll = (hasFunction: (name: string) => boolean) => (name: DefinedName) =>
+  name.sheet === undefined && !hasFunction(name.name) && !movesWithCell(name.formula);
 
 /** Tells whether a place lies in a block that starts elsewhere, by row: a sheet may hold very many answers. */
 const blocksOf = (answers: readonly SheetCell[]): ((place: SheetCell) => boolean) => {

@@ -10,6 +10,7 @@ import "@univerjs/sheets-formula/facade";
 import type { AnyDefinition } from "../../definition/define";
 import { Memory } from "../../definition/memory";
 import type { Book } from "./book";
+import { forgetReached } from "./cured/addresses";
 import { curedFunctions } from "./cured/functions";
 import { type Defect, functionsFor } from "./functions";
 import { type GridView, viewOf } from "./grid-view";
@@ -67,7 +68,11 @@ export const runEngine = async (
   });
   grid.createWorkbook(snapshot);
   if (hasFormula(book)) await inTime(done, patienceMinutes);
-  return { ...viewOf(univer, snapshot.id, true), defects, close: () => univer.dispose() };
+  const close = () => {
+    univer.dispose();
+    forgetReached(snapshot.id);
+  };
+  return { ...viewOf(univer, snapshot.id, true), defects, close };
 };
 
 const inTime = async (done: Promise<unknown>, minutes: number): Promise<void> => {

@@ -2,6 +2,7 @@ import type { Univer } from "@univerjs/core";
 import { ALL_IMPLEMENTED_FUNCTIONS_SET, CELL_INVERTED_INDEX_CACHE, FormulaDataModel } from "@univerjs/engine-formula";
 import { catchBreakdowns, catchMisreadings } from "./breakdowns";
 import { installCellIndex } from "./cell-index";
+import { watchAddresses } from "./cured/addresses";
 import { curedFunctions } from "./cured/functions";
 import { askWholeSheet, boundReferences, keepEmptyText, keepTexts, readAnew } from "./cures";
 import { demand } from "./demand";
@@ -27,6 +28,7 @@ export const prepareEngine = (): void => {
   readAnew();
   keepTexts();
   catchMisreadings();
+  watchAddresses();
   catchBreakdowns();
   installOperators();
   demand(settleSpills(), "it calculates in other steps");

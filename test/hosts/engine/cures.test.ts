@@ -101,6 +101,7 @@ test("what the engine cannot calculate keeps its value, and what reads it goes o
       kept("=SUM(S:T!A1)", 3),
       kept("=Unknown+1", 4),
       kept("=1+", 5),
+      kept("=SUM(A1:B2 B1:C2)", 6),
       ...cellsFrom([["=SUM(A1:F1)"]], { row: 1 }),
     ]),
     [],
@@ -113,6 +114,7 @@ test("what the engine cannot calculate keeps its value, and what reads it goes o
     "0,3 It takes cells of several sheets at once (S:T!A1).",
     "0,4 The name Unknown is not known here.",
     "0,5 It cannot be read as a formula.",
+    "0,6 It asks for the cells that two ranges share.",
   ]);
 });
 
@@ -132,17 +134,36 @@ test("a name stands for its whole meaning, names within names and table columns 
     { name: "Two", formula: "1+1" },
     { name: "Four", formula: "Two*2" },
     { name: "Sum", formula: "SUM(Trials[a])" },
-    { name: "Moving", formula: "S!A1" },
     { name: "Loop", formula: "Loop+1" },
   ];
   const table = { name: "Trials", block: { row: 0, column: 5, rows: 3, columns: 1 }, columns: ["a"] };
   const cells = [
     ...cellsFrom([["a"], [5], [6]], { column: 5 }),
-    ...cellsFrom([["=Two*3"], ["=-Two"], ["=Four+1"], ["=Sum"], ["=Moving"], ["=Loop"]]),
+    ...cellsFrom([["=Two*3"], ["=-Two"], ["=Four+1"], ["=Sum"], ["=Loop"]]),
   ];
   const grid = await calculate(book(cells, { tables: [table] }, names), []);
   expect(shown(grid, "A1", "A2", "A3", "A4")).toEqual([6, -2, 5, 11]);
-  expect(grid.kept.map(({ formula }) => formula)).toEqual(["=Moving", "=Loop"]);
+  expect(grid.kept.map(({ formula }) => formula)).toEqual(["=Loop"]);
+});
+
+// ECMA-376 Part 1, 18.2.5: a name's references without $ are relative; that files write them for A1 is from memory.
+test("a name without $ stands for other cells in each cell that uses it", async () => {
+  const names = [
+    { name: "Left", formula: "S!XFD1" },
+    { name: "Above", formula: "S!A1048576+S!$D$1" },
+    { name: "LeftTwice", formula: "Left*2" },
+  ];
+  const cells = [
+    ...cellsFrom([
+      [1, "=Left*10"],
+      [2, "=Left*10", "=LeftTwice"],
+      [3, "=Above"],
+    ]),
+    ...cellsFrom([[100]], { column: 3 }),
+  ];
+  const grid = await calculate(book(cells, {}, names), []);
+  expect(shown(grid, "B1", "B2", "C2", "B3")).toEqual([10, 20, 40, 120]);
+  expect(grid.kept).toEqual([]);
 });
 
 test("two workbooks at once keep their own names and their own LET", async () => {
@@ -191,6 +212,38 @@ test("circles over a name and over spilled answers are found too", async () => {
   expect(await circle([kept(0, "=Back+1")], names)).toEqual(["0,0 It leads back to itself.", 2]);
   const spilled = ["0,0 It may lead back to itself.", "0,3 It may lead back to itself."];
   expect(await circle([kept(0, "=VSTACK(1,D2+1)"), kept(3, "=VSTACK(1,A2+1)")])).toEqual([...spilled, 2]);
+});
+
+test("circles over INDIRECT and OFFSET are found, and what such formulas only pass by is none", async () => {
+  const kept = (row: number, formula: string) => ({ row, column: 0, value: 7, formula });
+  const cells = [
+    kept(0, '=INDIRECT("A1")+1'),
+    kept(1, "=OFFSET(A4,C1,0)+1"),
+    kept(2, "=A2*2"),
+    kept(5, "=A7+1"),
+    kept(6, '=INDIRECT("A"&B1)'),
+    kept(8, '=SUM(INDIRECT("A"&B1+2&":A"&B1+4))'),
+    ...cellsFrom([["=2*3", "=-3+2"], ["=OFFSET(A1,B1+3,0)"]], { column: 1 }),
+    ...cellsFrom([[5]], { row: 9 }),
+  ];
+  const grid = await calculate(book(cells), []);
+  expect(whys(grid)).toEqual(
+    ["0,0", "1,0", "2,0", "5,0", "6,0", "8,0"].map((place) => `${place} It leads back to itself.`),
+  );
+  expect(shown(grid, "B1", "C1", "B2")).toEqual([6, -1, 5]);
+});
+
+test("where dates count from 1904, what reckons with dates keeps its value and says so", async () => {
+  const kept = (row: number, formula: string) => ({ row, column: 0, value: 7, formula });
+  const formulas = ["=YEAR(B1)", '="2023-03-15"+1', '=COUNTIF(B1:B2,">=3/15/2023")', "=VALUE(B2)", "=COUPNUM(B1,B2,2)"];
+  const cells = [
+    ...formulas.map((formula, row) => kept(row, formula)),
+    ...cellsFrom([[40000, '=B1+1&" 20 A"']], { column: 1 }),
+  ];
+  const grid = await calculate({ ...book(cells), countsFrom1904: true }, []);
+  expect(grid.kept.map(({ place }) => place.row)).toEqual([0, 1, 2, 3, 4]);
+  expect(grid.kept[1]?.why).toBe('The workbook counts its dates from 1904, and "2023-03-15" here from 1900.');
+  expect(shown(grid, "C1")).toEqual(["40001 20 A"]);
 });
 
 describe("formulas as files store them", () => {

@@ -1,4 +1,5 @@
 import { AnchorArray, Single } from "../operators";
+import { watched } from "./addresses";
 import { Edate, Eomonth, IsoWeek, WeekNumber } from "./dates";
 import type { FunctionClass } from "./engine-function";
 import { If, Ifs, ofConditions, Switch } from "./logic";
@@ -18,6 +19,7 @@ export const curedFunctions: readonly Named[] = [
   [Single, "SINGLE"],
   [AnchorArray, "ANCHORARRAY"],
   ...each("SEQUENCE RANDARRAY MAKEARRAY", (name) => bounded(name, 0)),
+  ...each("INDIRECT OFFSET", watched),
   ...each("EXPAND", (name) => bounded(name, 1)),
   [Sort, "SORT"],
   [SortBy, "SORTBY"],
