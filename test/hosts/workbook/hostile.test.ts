@@ -64,8 +64,8 @@ const formulas = (...texts: string[]): Uint8Array =>
   );
 
 const names = (count: number, meaning: (place: number) => string): Uint8Array =>
-  workbookAround(sheetAround('<row r="1"><c r="A1"><f>N0+1</f><v>5</v></c></row>'), {
-    "xl/workbook.xml": `<workbook xmlns="${main}" xmlns:r="${office}"><sheets><sheet name="Log" sheetId="1" r:id="rId1"/></sheets><definedNames>${Array.from({ length: count }, (_, place) => `<definedName name="N${place}">${meaning(place)}</definedName>`).join("")}</definedNames></workbook>`,
+  workbookAround(sheetAround('<row r="1"><c r="A1"><f>Name0+1</f><v>5</v></c></row>'), {
+    "xl/workbook.xml": `<workbook xmlns="${main}" xmlns:r="${office}"><sheets><sheet name="Log" sheetId="1" r:id="rId1"/></sheets><definedNames>${Array.from({ length: count }, (_, place) => `<definedName name="Name${place}">${meaning(place)}</definedName>`).join("")}</definedNames></workbook>`,
   });
 
 /** A package whose directory promises another size for a part than it has. */
@@ -201,12 +201,12 @@ describe("what can be read but not calculated is named, and its values stay", ()
   });
 
   test("names that stand for names without end, and formulas nested without end", () => {
-    const doubling = names(40, (place) => (place === 39 ? "1" : `N${place + 1}+N${place + 1}`));
-    expect(recalculated(doubling).stdout).toContain("The name N0 is not known here. =N0+1");
+    const doubling = names(40, (place) => (place === 39 ? "1" : `Name${place + 1}+Name${place + 1}`));
+    expect(recalculated(doubling).stdout).toContain("The name Name0 is not known here. =Name0+1");
     const wide = names(200, (place) =>
-      place === 199 ? "1" : Array.from({ length: 1000 }, () => `N${place + 1}`).join("+"),
+      place === 199 ? "1" : Array.from({ length: 1000 }, () => `Name${place + 1}`).join("+"),
     );
-    expect(recalculated(wide).stdout).toContain("The name N0 is not known here. =N0+1");
+    expect(recalculated(wide).stdout).toContain("The name Name0 is not known here. =Name0+1");
     const nested = recalculated(
       formulas(
         `${"(".repeat(9000)}1${")".repeat(9000)}`,
