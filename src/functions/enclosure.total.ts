@@ -4,6 +4,7 @@ import { tex } from "../definition/tex";
 import { boardWatts } from "../enclosure/total";
 import type { Way } from "../enclosure/watts";
 import { say } from "../metrology/say";
+import { exchangedCaution } from "./accounts/exchanged";
 import { diversity, load, lossAtRating, otherWatts, poles, rating } from "./arguments/enclosure";
 
 interface Board {
@@ -118,7 +119,12 @@ export default define({
     return {
       steps,
       answer: `The board makes ${watts} of heat; ${count === 1 ? "its one way makes" : `its warmest way, number ${heat.largestWay + 1} of the ${count} counted, makes`} ${say(heat.largest, "W")}.`,
-      cautions: overloaded > 0 ? [`${overloaded} of ${count} ways carry more than their rating.`] : [],
+      cautions: [
+        ...exchangedCaution(
+          board.lossesAtRating.map((lossAtRating, i) => ({ lossAtRating, rating: board.ratings[i] as number })),
+        ),
+        ...(overloaded > 0 ? [`${overloaded} of ${count} ways carry more than their rating.`] : []),
+      ],
     };
   },
 });

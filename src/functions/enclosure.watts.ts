@@ -4,6 +4,7 @@ import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { wayWatts } from "../enclosure/watts";
 import { say } from "../metrology/say";
+import { exchangedCaution } from "./accounts/exchanged";
 import { load, lossAtRating, poles, rating } from "./arguments/enclosure";
 
 export default define({
@@ -68,12 +69,14 @@ export default define({
             },
       ],
       answer: `The way makes ${watts} of heat at ${say(load, "A")}.`,
-      cautions:
-        load > rating
+      cautions: [
+        ...exchangedCaution([{ lossAtRating, rating }]),
+        ...(load > rating
           ? [
               `The load of ${say(load, "A")} is above the rating of ${say(rating, "A")}: an overload, not a steady state.`,
             ]
-          : [],
+          : []),
+      ],
     };
   },
 });

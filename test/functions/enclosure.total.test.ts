@@ -1,5 +1,6 @@
 import { call } from "../../src/definition/call";
 import { explained } from "../../src/definition/explained";
+import panel from "../../src/functions/enclosure.panel";
 import total from "../../src/functions/enclosure.total";
 import watts from "../../src/functions/enclosure.watts";
 
@@ -59,4 +60,15 @@ describe("ENCLOSURE.TOTAL", () => {
     expect(lines).toContain("0.8² × 100 W = 64 W");
     expect(lines).toContain("some full, some off: 0.8 × 100 W + 0 W = 80 W");
   });
+});
+
+test.each([
+  ["ENCLOSURE.PANEL", panel, [20, 4], [0.6, 0.4, 0.12, "wall", 30]],
+  ["ENCLOSURE.TOTAL", total, [4, 20], []],
+  ["ENCLOSURE.WATTS", watts, [4, 20], []],
+] as const)("%s asks whether losses and ratings changed places", (_, definition, [first, second], rest) => {
+  const asked = /^20 W a pole at 4 A is more than twice what IEC 60898-1 allows .* not exchanged with the rating\?$/;
+  // 4 W at 20 A is within the 4.5 W of the table, 20 W at 4 A far above its 3 W.
+  expect(explained(definition, [second, first, 3, ...rest]).cautions[0]).toMatch(asked);
+  expect(explained(definition, [first, second, 3, ...rest]).cautions[0]).not.toMatch(asked);
 });

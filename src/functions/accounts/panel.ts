@@ -13,6 +13,7 @@ import { lawOf, ratedAt } from "../../enclosure/rerating";
 import type { Cooling } from "../../enclosure/rise";
 import { say, sayNumber } from "../../metrology/say";
 import { coolingSteps } from "./cooling";
+import { exchangedCaution } from "./exchanged";
 
 export interface PanelAccount {
   readonly panel: PanelResult;
@@ -125,6 +126,7 @@ export const panelCautions = ({ panel, ways, places, lossLaw }: PanelAccount): r
   const raised = ways.some((way, i) => (panel.ways[i]?.rerated ?? 0) > way.rating);
   const ul = ways.some(({ characteristic }) => characteristic.holdCalibration !== undefined);
   return [
+    ...exchangedCaution(ways),
     ...(overloaded.length > 0
       ? [`More than the rating flows in way ${overloaded.join(", ")}: an overload, whatever its margin says.`]
       : []),
