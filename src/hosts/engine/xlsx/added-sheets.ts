@@ -43,27 +43,29 @@ const mostTables = ({ opened: { pack, sheetParts } }: Draft): number => {
 /** The workbook's part with one more sheet in its list. */
 const withSheet = (xml: string, part: string, name: string, id: string): string => {
   const listed: Opened[] = [];
+  let root: Opened | undefined;
   const splices: Splice[] = [];
   let isInList = false;
   readXml(xml, part, {
     open: (element) => {
+      root ??= element;
       if (element.name === "sheets") isInList = true;
       if (isInList && element.name === "sheet") listed.push(element);
     },
     close: (element, from) => {
       if (element !== "sheets") return;
       isInList = false;
-      splices.push({ from, to: from, put: sheetTag(listed, name, id) });
+      splices.push({ from, to: from, put: sheetTag(listed, name, id, root) });
     },
   });
   return spliced(xml, splices.slice(0, 1));
 };
 
-const sheetTag = (listed: readonly Opened[], name: string, id: string): string => {
+const sheetTag = (listed: readonly Opened[], name: string, id: string, root: Opened | undefined): string => {
   const isTaken = ({ attributes }: Opened) => attributes.name?.toLowerCase() === name.toLowerCase();
   if (listed.some(isTaken)) throw new CannotKeep(`it has a sheet ${name} that cannot be shown`);
-  // The prefix of relations is the file's own.
-  const relation = Object.keys(listed[0]?.attributes ?? {}).find((key) => /:id$/.test(key)) ?? "r:id";
   const number = Math.max(...listed.map(({ attributes }) => Number(attributes.sheetId) || 0)) + 1;
-  return keptTag("sheet", { name, sheetId: String(number), [relation]: id }, "/>");
+  // Some writers name the prefix of relations in each sheet's tag, or another one.
+  const prefix = root?.attributes["xmlns:r"] === OFFICE ? {} : { "xmlns:r": OFFICE };
+  return keptTag("sheet", { ...prefix, name, sheetId: String(number), "r:id": id }, "/>");
 };

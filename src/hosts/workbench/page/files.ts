@@ -1,6 +1,7 @@
 import type { AnyDefinition } from "../../../definition/define";
 import { type OpenedWorkbook, openWorkbook } from "../../engine/xlsx/open-workbook";
 import { ask } from "./ask";
+import { Calculations } from "./calculations";
 import { firstAnswer } from "./first-answer";
 import { goTo } from "./go-to";
 import { stateOf } from "./grid-state";
@@ -16,6 +17,7 @@ export class Files {
   #name = "workbook.xlsx";
   #opened: OpenedWorkbook | undefined;
   readonly #moves: Moves;
+  readonly #calculations: Calculations;
 
   constructor(
     readonly book: OpenBook,
@@ -23,6 +25,7 @@ export class Files {
     readonly say: (sentence: string) => Promise<void>,
   ) {
     this.#moves = new Moves(book.grid.univer);
+    this.#calculations = new Calculations(book.grid);
   }
 
   /** Opens a workbook in the place of the one there is, after a question where work would be lost. */
@@ -56,6 +59,8 @@ export class Files {
     return this.#try(async () => {
       await this.say(`Writing ${this.#name} …`);
       if (!this.#opened) throw new Error("No workbook is open.");
+      // What was typed a moment ago is calculated first.
+      await this.#calculations.over();
       const { bytes, how } = copyOf(this.#opened, stateOf(this.book, this.#moves), this.catalogue);
       const name = nameOfCopy(this.#name, how);
       download(name, bytes);

@@ -1,4 +1,4 @@
-import { IUndoRedoService } from "@univerjs/core";
+import { IUndoRedoService, LifecycleService, LifecycleStages } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { Book, Sheet } from "../../engine/book";
 import { type GridView, viewOf } from "../../engine/grid-view";
@@ -55,6 +55,8 @@ export class OpenBook {
     };
     // The engine says nothing at the end of a calculation of nothing.
     if (book.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await calculated;
+    // The first workbook is drawn a little after it is there.
+    await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
     sheets.forEach((sheet, i) => {
       dressEdges(sheet);
       if (book.sheets[i]) growRows(sheet, book.sheets[i]);
