@@ -81,9 +81,7 @@ const inputsOf = (definition: AnyDefinition, args: readonly Argument[], row: num
     name: sheetName(key),
     unit: parameter.unit,
     meaning: parameter.meaning,
-    shown: parameter.repeating
-      ? `${Math.max(0, args.length - place)} arguments`
-      : shownArgument(parameter, args[place], row),
+    shown: parameter.repeating ? counted(Math.max(0, args.length - place)) : shownArgument(parameter, args[place], row),
     place,
   }));
 
@@ -98,3 +96,5 @@ const shownArgument = (parameter: Parameter, argument: Argument, row: number): s
     return `${sayShape(argument)}`;
   return `${cellShown(cells[row] ?? null)} (row ${row + 1} of ${cells.length})`;
 };
+
+const counted = (n: number): string => `${n} ${n === 1 ? "argument" : "arguments"}`;

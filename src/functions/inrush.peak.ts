@@ -63,7 +63,7 @@ export default define({
       steps: [
         {
           sentence: "The angle by which the current lags once settled",
-          tex: String.raw`\varphi = \arccos ${tex(powerFactor)} = ${tex(phi)}\ \mathrm{rad}`,
+          tex: String.raw`\varphi = \arccos\,${tex(powerFactor)} = ${tex(phi)}\ \mathrm{rad}`,
           plain: `φ = arccos ${sayNumber(powerFactor)} = ${sayNumber(phi)} rad`,
         },
         {

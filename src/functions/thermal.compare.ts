@@ -75,7 +75,7 @@ export default define({
           sentence: "The limits, by Student's t for these degrees of freedom",
           ...(typeof low === "number" && typeof high === "number"
             ? {
-                tex: String.raw`\frac{\tilde t_2}{\tilde t_1}\, e^{\mp t_{0.975}\,s\sqrt{1/n_1 + 1/n_2}} = ${tex(low)}\ \text{and}\ ${tex(high)}`,
+                tex: String.raw`\frac{\tilde t_2}{\tilde t_1}\exp\left(\mp t_{0.975}\,s\sqrt{1/n_1 + 1/n_2}\right) = ${tex(low)}\ \text{and}\ ${tex(high)}`,
               }
             : {}),
           plain: `${say(low, "")} to ${say(high, "")}`,

@@ -134,7 +134,7 @@ const limitsStep = {
   "standard errors": {
     sentence:
       "The next time scatters about it as the trials did, and the curve itself is only known as well as the trials tell it",
-    tex: String.raw`t \cdot e^{\mp\, t_{n-2}\sqrt{n/(n-2)}\,\sqrt{\sigma^2 + g' V g}}`,
+    tex: String.raw`t \cdot \exp\left(\mp\, t_{n-2}\sqrt{n/(n-2)}\,\sqrt{\sigma^2 + g' V g}\right)`,
     plain: "low, high = t × exp(∓ t(n−2)·√(n/(n−2))·√(σ² + g′Vg))",
   },
   profile: {

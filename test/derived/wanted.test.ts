@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { optional, quantity, word } from "../../src/definition/parameter";
+import { label, list, optional, quantity, word } from "../../src/definition/parameter";
 import { introduced, wanted } from "../../src/derived/wanted";
 
 describe("what an argument takes, in words", () => {
@@ -16,6 +16,20 @@ describe("what an argument takes, in words", () => {
 
   test("words are listed", () => {
     expect(wanted(word("the outcome", ["held", "tripped"]))).toBe('one of "held", "tripped"');
+  });
+
+  test("what is no single number and knows no words is told by its meaning alone", () => {
+    expect(introduced(optional(list(quantity("A", "the loads of the ways")), "none"))).toBe(
+      "the loads of the ways. It takes a number in A, more than 0; left out: none.",
+    );
+    expect(introduced(label("the breaker's name"))).toBe("the breaker's name.");
+    expect(introduced(optional(label("the breaker's name"), "none"))).toBe("the breaker's name. Left out: none.");
+  });
+
+  test("a limit that only catches slips of the keyboard is not told", () => {
+    expect(wanted(quantity("A", "the current", z.number().check(z.positive(), z.maximum(1e6))))).toBe(
+      "a number in A, more than 0",
+    );
   });
 
   test("what may be left out says what holds then", () => {

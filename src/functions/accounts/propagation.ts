@@ -71,7 +71,7 @@ export const propagationSteps = (result: Propagated, { unit, correlation, names 
         }
       : {
           sentence: "They move together, so a cross term is added to the squares",
-          tex: String.raw`u = \sqrt{(${texA})^2 + (${texB})^2 + 2 \cdot (${texR}) \cdot (${texA}) \cdot (${texB})} = ${tex(result.u, unit)}`,
+          tex: String.raw`u^2 = (${texA})^2 + (${texB})^2 + 2 \cdot (${texR}) \cdot (${texA}) \cdot (${texB}), \quad u = ${tex(result.u, unit)}`,
           plain: `u = √((${a})² + (${b})² + 2 × (${r}) × (${a}) × (${b})) = ${say(result.u, unit)}`,
         },
     factorStep(result, correlation),

@@ -57,13 +57,15 @@ describe("a refusal", () => {
   test("says what is wrong, in which argument, and what would be taken", async () => {
     const { html, text } = await paneFor(selected('=BIMETAL.TRIP.RANGE(-3,20,"C")'));
     expect(text).toContain("#VALUE! This cannot be taken");
-    expect(text).toMatch(/current is the steady current .* It takes a number in A, more than 0/);
+    expect(text).toMatch(/current ?: the steady current .* It takes a number in A, more than 0/);
     expect(html).toMatch(/pane-input-refused"><dt class="pane-input-name">current/);
   });
 
   test("an unknown word is answered with the known ones", async () => {
     const { text } = await paneFor(selected('=BIMETAL.TRIP.RANGE(51,20,"Q")'));
     expect(text).toMatch(/"B", "C", "D"/);
+    // Once is enough.
+    expect(text.match(/"UL 489 typical"/g)).toHaveLength(1);
   });
 
   test("a fair question without an answer is told as one", async () => {

@@ -1,5 +1,6 @@
 import { renderToString } from "preact-render-to-string";
 import type { Plot } from "../../../src/definition/plot";
+import { tied } from "../../../src/hosts/pane/explain/tied";
 import { Picture } from "../../../src/hosts/pane/picture/picture";
 import { columnsOf, nearest, readingsOf } from "../../../src/hosts/pane/picture/samples";
 import { lay, readOff } from "../../../src/hosts/pane/picture/scale";
@@ -51,11 +52,28 @@ describe("an axis", () => {
     expect(ticks.map(({ label }) => label)).toEqual(["0", "0.2", "0.4", "0.6", "0.8", "1"]);
   });
 
+  test("within less than a decade a log axis is marked in even steps, so that it can be read", () => {
+    const labels = lay({ ...plot.x, from: 22, to: 90 }, [0, 1]).ticks.map(({ label }) => label);
+    expect(labels.length).toBeGreaterThanOrEqual(3);
+    expect(labels).toContain("40");
+  });
+
+  test("what is counted has no halves; long labels have room for every other one", () => {
+    const poles = { quantity: "pole", unit: "", scale: "linear", from: 0.5, to: 3.5 } as const;
+    expect(lay(poles, [0, 1]).ticks.map(({ label }) => label)).toEqual(["1", "2", "3"]);
+    const days = { quantity: "time", unit: "s", scale: "linear", from: 0, to: 2.5e6 } as const;
+    expect(lay(days, [0, 1]).ticks.map(({ label }) => label)).toEqual(["0", "1000000", "2000000"]);
+  });
+
   test("a band that goes on past the axis is read as going on, not as the axis' end", () => {
     expect(readOff(1000, plot.y)).toBe("beyond 1000 s or never");
     expect(readOff(0.001, plot.y)).toBe("below 0.01 s");
     expect(readOff(9.963, plot.y)).toBe("9.963 s");
   });
+});
+
+test("a number with a power of ten is read as one", () => {
+  expect(tied("0.00206 Ω ± 3.3e-5 Ω, P1e5")).toBe("0.00206\u00a0Ω ± 3.3·10⁻⁵\u00a0Ω, P1e5");
 });
 
 describe("the samples", () => {

@@ -17,12 +17,18 @@ export const RefusalPart = ({ call, refusal: { code, sentence } }: Props) => {
       <p class="pane-answer-words">{tied(sentence)}</p>
       {about && (
         <p class="pane-would">
-          <strong>{about.name}</strong> is {introduced(about.parameter)}
+          <strong>{about.name}</strong>: {tied(untold(about.parameter, sentence))}
         </p>
       )}
     </section>
   );
 };
+
+/** What the sentence has not said yet: the words that are known stand in it already. */
+const untold = (parameter: Parameter, sentence: string): string =>
+  parameter.choices?.every((choice) => sentence.includes(`"${choice}"`))
+    ? `${parameter.meaning}.`
+    : introduced(parameter);
 
 interface Props {
   readonly call: ResolvedCall;

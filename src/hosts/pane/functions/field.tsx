@@ -1,6 +1,7 @@
 import { type Parameter, sheetName } from "../../../definition/parameter";
 import { introduced } from "../../../derived/wanted";
 import { cellOf } from "../address";
+import { tied } from "../explain/tied";
 import type { Selection } from "../port";
 
 /** One argument to fill in: typed, or taken from the selected cell. */
@@ -45,7 +46,7 @@ export const Field = ({ name, parameter, value, selection, onValue }: Props) => 
         </datalist>
       )}
       <p class="pane-input-meaning" id={`${id}-meaning`}>
-        {introduced(parameter)}
+        {tied(introduced(parameter))}
       </p>
     </div>
   );

@@ -58,19 +58,21 @@ export const FunctionForm = ({ definition, typed, onTyped, port, selection, onBa
       </button>
       <h2 ref={title} class="pane-name pane-name-below" tabIndex={-1}>
         <span class="pane-prefix">{prefix}</span>
-        {definition.name}
+        <Broken text={definition.name} after={/(?<=\.)/} />
       </h2>
       <p class="pane-summary-line">{definition.summary}</p>
-      <HelpWay name={definition.name} onHelp={onHelp} />
-      {example && (
-        <button
-          type="button"
-          class="pane-go"
-          onClick={() => onTyped(parameters.map((_, i) => typedAs(example.cells[i] as Argument)))}
-        >
-          Fill in an example
-        </button>
-      )}
+      <div class="pane-form-ways">
+        <HelpWay name={definition.name} onHelp={onHelp} />
+        {example && parameters.length > 0 && (
+          <button
+            type="button"
+            class="pane-go"
+            onClick={() => onTyped(parameters.map((_, i) => typedAs(example.cells[i] as Argument)))}
+          >
+            Fill in an example
+          </button>
+        )}
+      </div>
       <div class="pane-form">{fields.slice(0, wanted)}</div>
       {wanted < fields.length && (
         <details

@@ -17,7 +17,8 @@ export const useAnswer = (
   useEffect(() => {
     let isWanted = true;
     const show = (next: Explained | string | undefined) => isWanted && setAnswer(next);
-    if (entries.every(({ as }) => as === "left out")) show(undefined);
+    // A function without arguments has nothing to wait for.
+    if (entries.length > 0 && entries.every(({ as }) => as === "left out")) show(undefined);
     else
       valuesFor(entries, port, sheet).then(
         (args) => show(explained(definition, args)),

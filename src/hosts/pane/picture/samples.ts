@@ -42,7 +42,7 @@ export const readingsOf = ({ y, bands = [], lines = [], points = [] }: Plot): Re
   for (const { name, x, y: value } of points) {
     const said = say(value, y.unit);
     // "held: 16 A, 3600 s" has said it already.
-    rowAt(x).points.push(name.endsWith(said) ? name : `${name}: ${said}`);
+    rowAt(x).points.push(name.includes(said) ? name : `${name}: ${said}`);
   }
   return [...rows.values()].sort((a, b) => a.x - b.x);
 };

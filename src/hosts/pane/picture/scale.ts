@@ -34,7 +34,7 @@ const linearTicks = ({ quantity, unit }: Axis, ticks: readonly number[]): readon
 
 const counted = new Set(["pole", "way"]);
 
-/** Each power of ten; where there are few, 2 and 5 times it as well, and on less than a decade every whole multiple. */
+/** Each power of ten; where there are few, 2 and 5 times it as well, and within less than a decade even steps. */
 const logMarks = ({ from, to }: Axis) => {
   const inside = (value: number) => value >= from * (1 - 1e-9) && value <= to * (1 + 1e-9);
   const first = Math.floor(Math.log10(from));
@@ -43,7 +43,7 @@ const logMarks = ({ from, to }: Axis) => {
     decades.flatMap((decade) => factors.map((f) => decade * f)).filter(inside);
   const tens = times([1]);
   const few = times([1, 2, 5]);
-  const ticks = tens.length >= 4 ? tens : few.length >= 3 ? few : times([1, 1.5, 2, 3, 4, 5, 6, 8]);
+  const ticks = tens.length >= 4 ? tens : few.length >= 3 ? few : scaleLinear().domain([from, to]).ticks(4);
   return { ticks: ticks.map((tick) => Number(tick.toPrecision(6))), between: times([2, 3, 4, 5, 6, 7, 8, 9]) };
 };
 
