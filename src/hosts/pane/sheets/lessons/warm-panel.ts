@@ -64,7 +64,7 @@ export const warmPanel = lessonSheet<Input>({
     [`Make the depth ${cell.depth} 0.3.`, "Look for: more wall and more roof, less rise."],
     [`Make A${heats?.bottom} 90.`, "Look for: the air is beyond what the re-rating answers for, and it says so."],
   ],
-  mind: "The air under the roof, and a breaker between loaded neighbours, are hotter than this one number. The rating there is where the strip's edge moves, never a permitted load. An estimate is no proof; a thermometer inside the loaded board is. Looking into a live board is for those who are allowed to.",
+  mind: "The air under the roof, and a breaker between loaded neighbours, are hotter than this one number. The rating there is where the strip's edge moves, never a permitted load. An estimate verifies nothing; a thermometer inside the loaded board shows what the air really is. Looking into a live board is for those who are allowed to.",
   explains: ({ cell, tables: [, heats] }) =>
     `"ENCLOSURE.RISE",A${heats?.bottom},${cell.height},${cell.width},${cell.depth},${cell.mounting},"balance",,${cell.room}`,
 });
