@@ -58,6 +58,38 @@ test("a cell is typed, changed by F2, left by Escape, emptied by Delete, and all
   await person.shows("said", "'Scratch 1'!A1: 125");
 });
 
+test("a comma or a unit that is typed with a number is not guessed at: the cell keeps the text", async () => {
+  const { page } = watched;
+  await person.takeFreshSheet();
+  for (const [typed, at] of [
+    ["0,157", "A1"],
+    ["5 A", "A2"],
+  ] as const) {
+    await page.keyboard.type(typed);
+    await press("Enter", "ArrowUp");
+    await person.shows("said", `'Scratch 1'!${at}: ${typed}`);
+    await press("ArrowDown");
+  }
+  await page.keyboard.type("=BIMETAL.CONTACT.WATTS(20,A1)");
+  await press("Enter", "ArrowUp");
+  await person.shows("note", 'drop: a number in V is wanted, not the text "0,157"');
+});
+
+test("completion and argument help in the grid are legible to axe", async () => {
+  const { page } = watched;
+  await person.takeFreshSheet();
+  const offers = (words: string) =>
+    page.waitForFunction((words) => document.body.textContent?.includes(words), { timeout: 5000 }, words);
+  await page.keyboard.type("=BIMETAL.CONTACT.WA", { delay: 5 });
+  await offers("The heat a pole makes");
+  expect(await person.faults()).toEqual([]);
+  await press("Tab");
+  await page.keyboard.type("20,", { delay: 5 });
+  await offers("BIMETAL.CONTACT.WATTS(current,drop");
+  expect(await person.faults()).toEqual([]);
+  await press("Escape", "Escape");
+});
+
 test("Tab and Shift+Tab, Home, Page Down and Control with Home and End move the selection; Alt with Page Up and Down the sheet", async () => {
   await person.takeFreshSheet();
   await watched.page.keyboard.type("7");

@@ -11,6 +11,7 @@ import { followScheme } from "./follow-scheme";
 import { showFormulaLine } from "./formula-line";
 import { gridPort } from "./grid-port";
 import { listenToKeys } from "./keys";
+import { guessNothing } from "./no-guessing";
 import { OpenBook } from "./open-book";
 import { fetchOpened, onFileChosen, onFileDropped } from "./opened-file";
 import { pasteInto } from "./paste-into";
@@ -63,4 +64,5 @@ onFileDropped(document.body, (file) => files.openInstead(file));
 element("save", HTMLElement).addEventListener("click", () => files.save());
 // The browser asks before it leaves.
 window.addEventListener("beforeunload", (event) => book.isChanged && event.preventDefault());
-void files.open(fetchOpened());
+// The engine has no cells to type into before the first workbook is there.
+void files.open(fetchOpened()).then(() => guessNothing(grid.univer));
