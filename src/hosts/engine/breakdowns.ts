@@ -9,7 +9,7 @@ import {
   Interpreter,
   LexerNode,
 } from "@univerjs/engine-formula";
-import { eachCell } from "./cured/engine-function";
+import { eachCell } from "./cured/cells";
 import { demand } from "./demand";
 import { engineError } from "./engine-values";
 

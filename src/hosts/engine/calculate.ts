@@ -3,7 +3,7 @@ import type { AnyDefinition } from "../../definition/define";
 import type { Book } from "./book";
 import { BREAKDOWN } from "./breakdowns";
 import { circularCells } from "./circles";
-import type { GridView } from "./grid-view";
+import { engineComplaints, type GridView } from "./grid-view";
 import { type Place, sayPlace } from "./place";
 import { type Kept, readable } from "./readable";
 import { type Run, type RunOptions, runEngine } from "./run";
@@ -85,5 +85,3 @@ const faultsOf = (book: Book, view: GridView, spelling: Spelling): Fault[] =>
       return [];
     });
   });
-
-const engineComplaints = ["#ERROR!", "#CYCLE!", "#CONNECT!", "#BLOCKED!", "#FIELD!", "#GETTING_DATA"];

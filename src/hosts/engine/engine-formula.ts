@@ -1,6 +1,7 @@
 import { isFunction, type Token } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import type { Book, SheetCell } from "./book";
+import { edited } from "./formula-edits";
 import { localNames, parsed, visit } from "./formula-tree";
 import { literalEdits, numberLiteral } from "./literal-edits";
 import { isOfDates } from "./of-dates";
@@ -47,7 +48,7 @@ export const engineFormula = (
     if (type === "BinaryExpression" && operator === " ") why = "It asks for the cells that two ranges share.";
   });
   if (why) return { why };
-  const single = withEdits(words, [...oneCellEdits(tree, stored === "single"), ...literalEdits(tree, words)]);
+  const single = edited(words, [...oneCellEdits(tree, stored === "single"), ...literalEdits(tree, words)]);
   return { formula: stored === "fixed" ? fixedSize(single, cell.spill ?? { rows: 1, columns: 1 }) : single };
 };
 
@@ -77,18 +78,6 @@ const word = (token: Token, at: Place, book: Book, known: Known, locals: Readonl
   if (type === "unknown") return { why: `It cannot be read at "${value}".` };
   return { formula: value };
 };
-
-/** Text to put at a place of a formula, instead of the next `drop` characters. */
-export interface Edit {
-  readonly at: number;
-  readonly put: string;
-  readonly drop?: number;
-}
-
-const withEdits = (text: string, edits: readonly Edit[]): string =>
-  [...edits]
-    .sort((a, b) => b.at - a.at)
-    .reduce((line, { at, put, drop = 0 }) => line.slice(0, at) + put + line.slice(at + drop), text);
 
 /** An array formula of the old kind fills its block whatever its size: a single row or column repeats, what is missing is #N/A. */
 const fixedSize = (formula: string, { rows, columns }: { rows: number; columns: number }): string => {

@@ -134,10 +134,12 @@ export const viewOf = (univer: Univer, unit: string, isStill = false): GridView 
   };
 };
 
+/** The engine's own errors, for a formula that it cannot read or that goes in a circle. */
+export const engineComplaints = ["#ERROR!", "#CYCLE!", "#CONNECT!", "#BLOCKED!", "#FIELD!", "#GETTING_DATA"];
+
 const errors: ReadonlySet<unknown> = new Set([
   ...["#N/A", "#VALUE!", "#REF!", "#DIV/0!", "#NUM!", "#NAME?", "#NULL!", "#SPILL!", "#CALC!"],
-  // The engine's own, for a formula that it cannot read or that goes in a circle.
-  ...["#ERROR!", "#CYCLE!", "#CONNECT!", "#BLOCKED!", "#FIELD!", "#GETTING_DATA"],
+  ...engineComplaints,
 ]);
 
 const shownError = (cell: Nullable<ICellData>): string | undefined =>

@@ -1,5 +1,5 @@
 import type { Node } from "@borgar/fx";
-import type { Edit } from "./engine-formula";
+import type { Edit } from "./formula-edits";
 import { visit } from "./formula-tree";
 
 type Literal = Node & { raw?: string };

@@ -1,5 +1,5 @@
 import { type Node, parseA1Ref } from "@borgar/fx";
-import type { Edit } from "./engine-formula";
+import type { Edit } from "./formula-edits";
 
 type Operation = Node & { operator?: string; arguments?: Node[]; callee?: { name?: string }; value?: unknown };
 

@@ -2,6 +2,7 @@ import { isFunction, type Node, type Token } from "@borgar/fx";
 import { tokenize } from "@borgar/fx/xlsx";
 import { NEW_EXCEL_FUNCTIONS } from "@univerjs/engine-formula";
 import type { SheetCell } from "./book";
+import { type Edit, edited } from "./formula-edits";
 import { localNames, parsed, visit } from "./formula-tree";
 import { oneCellEdits } from "./one-cell";
 import { ADD_IN, bare, type Spelling } from "./spelling";
@@ -66,28 +67,19 @@ export const storedFormula = (typed: string, spelling: Spelling): string => {
   const edits: Edit[] = [];
   const locals = localNames(tokens);
   for (const token of tokens) {
-    const [from = 0, to = 0] = token.loc ?? [];
+    const [at = 0, end = 0] = token.loc ?? [];
+    const drop = end - at;
     if (isFunction(token)) {
       const own = spelling.stored(token.value);
       const young = youngSpelling(token.value.toUpperCase());
-      if (own ?? young) edits.push({ from, to, text: own ?? young ?? "" });
-      else if (locals.has(token.value.toLowerCase())) edits.push({ from, to, text: `_xlpm.${token.value}` });
+      if (own ?? young) edits.push({ at, drop, put: own ?? young ?? "" });
+      else if (locals.has(token.value.toLowerCase())) edits.push({ at, drop, put: `_xlpm.${token.value}` });
     } else if (token.type === "range_named" && locals.has(token.value.toLowerCase()))
-      edits.push({ from, to, text: `_xlpm.${token.value}` });
+      edits.push({ at, drop, put: `_xlpm.${token.value}` });
   }
   edits.push(...operatorEdits(tokens));
-  let text = typed;
-  // From the end, so that places before an edit stay true; of two at one place the later opens first.
-  for (const { from, to, text: put } of edits.sort((a, b) => b.from - a.from || b.to - a.to))
-    text = text.slice(0, from) + put + text.slice(to);
-  return text.replace(/^=/, "");
+  return edited(typed, edits).replace(/^=/, "");
 };
-
-interface Edit {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
-}
 
 const alsoYoung = ["AGGREGATE", "CONCAT", "LAMBDA", "LET", "ANCHORARRAY", "SINGLE", "SCAN", "ISOMITTED", "TRIMRANGE"];
 const youngSpelling = (name: string): string | undefined => {
@@ -122,12 +114,8 @@ const operatorEdits = (tokens: readonly Token[]): Edit[] => {
     // A node ends before the parentheses that close around it, so what is put at its end is, where it matters, the same there and behind them.
     const [start = from, end = to] = operands?.[0]?.loc ?? [];
     if (operator === "#")
-      edits.push(
-        { from: start, to: start, text: "_xlfn.ANCHORARRAY(" },
-        { from: end, to: end, text: ")" },
-        { from: to - 1, to, text: "" },
-      );
-    if (operator === "@") edits.push({ from, to: from + 1, text: "_xlfn.SINGLE(" }, { from: to, to, text: ")" });
+      edits.push({ at: start, put: "_xlfn.ANCHORARRAY(" }, { at: end, put: ")" }, { at: to - 1, drop: 1, put: "" });
+    if (operator === "@") edits.push({ at: from, drop: 1, put: "_xlfn.SINGLE(" }, { at: to, put: ")" });
   });
   return edits;
 };

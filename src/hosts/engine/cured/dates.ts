@@ -1,14 +1,6 @@
 import { ErrorType, ErrorValueObject, NumberValueObject } from "@univerjs/engine-formula";
-import {
-  asNumber,
-  eachCell,
-  engineFunction,
-  firstOf,
-  type Result,
-  spread,
-  type Value,
-  withAnswer,
-} from "./engine-function";
+import { asNumber, eachCell, firstOf, spread } from "./cells";
+import { engineFunction, type Result, type Value, withAnswer } from "./engine-function";
 
 const DAY = 86_400_000;
 /** Day 25 569 of a spreadsheet is 1 January 1970. */

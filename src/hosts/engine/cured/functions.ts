@@ -3,9 +3,10 @@ import { watched } from "./addresses";
 import { Edate, Eomonth, IsoWeek, WeekNumber } from "./dates";
 import type { FunctionClass } from "./engine-function";
 import { If, Ifs, ofConditions, Switch } from "./logic";
-import { blankSafe, Sort, SortBy, Unique } from "./lookups";
+import { blankSafe } from "./lookups";
 import { rounding, toNearest } from "./rounding";
 import { bounded } from "./sizes";
+import { Sort, SortBy, Unique } from "./sorting";
 import { extremeIf, extremeOfAll, passesOverTexts, readsTexts, scatter } from "./statistics";
 import { Fixed, joinsValues, Proper, Text, TextJoin } from "./texts";
 

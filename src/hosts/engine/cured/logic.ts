@@ -5,15 +5,8 @@ import {
   NullValueObject,
   NumberValueObject,
 } from "@univerjs/engine-formula";
-import {
-  eachCell,
-  engineFunction,
-  type FunctionClass,
-  type Result,
-  spread,
-  type Value,
-  withArguments,
-} from "./engine-function";
+import { eachCell, spread } from "./cells";
+import { engineFunction, type FunctionClass, type Result, type Value, withArguments } from "./engine-function";
 
 /** A text is no condition, unless it says TRUE or FALSE; the engine takes every text that is not empty for TRUE. */
 const asCondition = (value: Value): Value => {

@@ -1,5 +1,6 @@
 import { ErrorType, ErrorValueObject, NumberValueObject } from "@univerjs/engine-formula";
-import { asNumber, engineFunction, type FunctionClass, type Result, spread, type Value } from "./engine-function";
+import { asNumber, spread } from "./cells";
+import { engineFunction, type FunctionClass, type Result, type Value } from "./engine-function";
 
 /** A spreadsheet's numbers have so many digits. */
 const DIGITS = 15;

@@ -1,5 +1,6 @@
 import { MOST_CELLS } from "../cures";
-import { engineFunction, type FunctionClass, firstOf, type Result, type Value } from "./engine-function";
+import { firstOf } from "./cells";
+import { engineFunction, type FunctionClass, type Result, type Value } from "./engine-function";
 
 /** A function whose arguments say how large its answer is, from the `first` of them on. */
 export const bounded = (name: string, first: number): FunctionClass =>

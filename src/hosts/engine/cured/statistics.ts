@@ -1,13 +1,6 @@
 import { ErrorType, ErrorValueObject, NumberValueObject, StringValueObject } from "@univerjs/engine-formula";
-import {
-  asNumber,
-  eachCell,
-  type FunctionClass,
-  rowsOf,
-  type Value,
-  withAnswer,
-  withArguments,
-} from "./engine-function";
+import { asNumber, eachCell, rowsOf } from "./cells";
+import { type FunctionClass, type Value, withAnswer, withArguments } from "./engine-function";
 
 /** Texts in cells are no numbers for statistics, though "42" looks like one; the engine counts it in these. */
 export const passesOverTexts = (name: string): FunctionClass =>

@@ -1,5 +1,6 @@
 import { NumberValueObject, StringValueObject } from "@univerjs/engine-formula";
-import { eachCell, type FunctionClass, type Value, withArguments } from "./engine-function";
+import { eachCell } from "./cells";
+import { type FunctionClass, type Value, withArguments } from "./engine-function";
 
 /** A number within a text has 15 digits in a spreadsheet; the engine writes out all that the double has. */
 export const joinsValues = (name: string): FunctionClass =>
