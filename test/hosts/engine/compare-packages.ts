@@ -14,9 +14,11 @@ export const sheetParts = (parts: Readonly<Record<string, Uint8Array>>): Map<str
   const [, folder = "", file = ""] = /^(.*\/)?([^/]*)$/.exec(workbook) ?? [];
   // A sheet of another kind holds no cells that are calculated.
   const isSheet = (token: string) => attribute(token, "Type")?.endsWith("/worksheet");
+  // Of two with one name the first counts, so it is set last.
   const targets = new Map(
     relations(`${folder}_rels/${file}.rels`)
       .filter(isSheet)
+      .reverse()
       .map((token) => [attribute(token, "Id"), attribute(token, "Target") ?? ""]),
   );
   const sheets = tokensOf(textOf(parts[find(workbook) ?? ""])).filter((token) => tagName(token) === "sheet");

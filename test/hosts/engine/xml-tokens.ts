@@ -12,7 +12,8 @@ export const tokensOf = (xml: string): string[] => {
 /** Whether a text can be cut so; one that is not well-formed may not. */
 export const isCut = (xml: string): boolean => (xml.match(piece) ?? []).join("") === xml;
 
-export const tagName = (token: string): string => /^<\/?([^\s/>!?]+)/.exec(token)?.[1] ?? "";
+/** A tag's name without the prefix of its namespace. */
+export const tagName = (token: string): string => /^<\/?(?:[^\s/>!?:]+:)?([^\s/>!?]+)/.exec(token)?.[1] ?? "";
 export const isOpening = (token: string): boolean => /^<[^/!?]/.test(token);
 export const isClosing = (token: string): boolean => token.startsWith("</");
 export const isEmptyTag = (token: string): boolean => isOpening(token) && token.endsWith("/>");
