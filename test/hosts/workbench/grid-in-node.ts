@@ -19,6 +19,7 @@ import { type OpenedWorkbook, openWorkbook } from "../../../src/hosts/engine/xls
 import { type GridState, stateOf } from "../../../src/hosts/workbench/page/grid-state";
 import { Moves } from "../../../src/hosts/workbench/page/moves";
 import type { OpenBook } from "../../../src/hosts/workbench/page/open-book";
+import { sizesOf } from "../../../src/hosts/workbench/page/opened";
 import { type Copy, copyOf } from "../../../src/hosts/workbench/page/save-copy";
 import { showWorkbook } from "../../../src/hosts/workbench/page/show-workbook";
 
@@ -62,11 +63,12 @@ export const gridInNode = async (bytes: Uint8Array): Promise<GridInNode> => {
       const snapshot = snapshotOf(shown);
       unit = snapshot.id;
       const done = calculated();
-      api.createWorkbook(snapshot);
+      const workbook = api.createWorkbook(snapshot);
       if (shown.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await done;
-      Object.assign(open, { shown, asRead, view: viewOf(univer, unit) });
+      Object.assign(open, { shown, asRead, view: viewOf(univer, unit), sizes: new Map(sizesOf(workbook.getSheets())) });
     },
-    sizeAtFirst: () => undefined,
+    sizes: new Map<string, { rows: number; columns: number }>(),
+    sizeAtFirst: (sheet: string) => open.sizes.get(sheet),
   };
   await showWorkbook(open as unknown as OpenBook, opened.book, catalogue);
   const state = () => stateOf(open as unknown as OpenBook, moves);

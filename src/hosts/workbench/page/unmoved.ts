@@ -1,6 +1,7 @@
 import type { IWorksheetData } from "@univerjs/core";
 import { type Cell, CellError } from "../../../definition/cells";
 import type { Sheet, SheetCell } from "../../engine/book";
+import { cellValue } from "../../engine/grid-view";
 import type { GridState } from "./grid-state";
 
 /** What of a sheet still stands as it was read. */
@@ -11,32 +12,48 @@ interface Unmoved {
   formulaAt(row: number, column: number, formula: string | undefined, value: Cell): Partial<SheetCell>;
 }
 
-export const unmoved = (
-  open: Pick<GridState, "asRead" | "shown" | "sizeAtFirst">,
-  { name, rowCount, columnCount }: IWorksheetData,
-): Unmoved => {
-  const read = open.asRead?.sheets.find((sheet) => sheet.name === name);
-  const shown = open.shown?.sheets.find((sheet) => sheet.name === name);
+type Known = Pick<GridState, "asRead" | "shown" | "sizeAtFirst" | "data">;
+
+export const unmoved = (state: Known, sheet: IWorksheetData): Unmoved => {
+  const { name } = sheet;
+  const read = state.asRead?.sheets.find((one) => one.name === name);
+  const shown = state.shown?.sheets.find((one) => one.name === name);
   if (!read || !shown) return { kept: {}, formulaAt: () => ({}) };
   const byPlace = ({ cells }: Sheet) => new Map(cells.map((cell) => [`${cell.row} ${cell.column}`, cell]));
   const [readCells, shownCells] = [byPlace(read), byPlace(shown)];
-  const headingsStand = (read.tables ?? []).every(({ block, columns, heading = true }) =>
-    columns.every((text, i) => !heading || readCells.get(`${block.row} ${block.column + i}`)?.value === text),
-  );
-  const size = open.sizeAtFirst(name);
-  const isSameSize = rowCount === size?.rows && columnCount === size?.columns;
+  const isSame = isSameSize(state, sheet) && headingsStand(read, sheet);
   return {
-    kept: isSameSize && headingsStand ? { tables: read.tables, choices: read.choices } : {},
+    kept: isSame ? { tables: read.tables, choices: read.choices } : {},
     formulaAt: (row, column, formula, value) => {
       const before = readCells.get(`${row} ${column}`);
       const there = shownCells.get(`${row} ${column}`);
       if (before?.formula === undefined || !there) return {};
       const isUntouched =
         there.formula === undefined ? !formula && same(value, there.value) : formula === there.formula;
+      // Of a table that goes the grid's wording names the cells.
+      if (there.formula !== undefined && before.formula.includes("[") && tablesGo(state)) return {};
       return isUntouched ? { formula: before.formula, stored: before.stored, spill: before.spill } : {};
     },
   };
 };
+
+const tablesGo = (state: Known): boolean =>
+  (state.asRead?.sheets ?? []).some((read) => {
+    if ((read.tables ?? []).length === 0) return false;
+    const sheet = Object.values(state.data.sheets).find(({ name }) => name === read.name) as IWorksheetData | undefined;
+    return !sheet || !isSameSize(state, sheet) || !headingsStand(read, sheet);
+  });
+
+const isSameSize = ({ sizeAtFirst }: Known, { name, rowCount, columnCount }: IWorksheetData): boolean => {
+  const size = sizeAtFirst(name);
+  return rowCount === size?.rows && columnCount === size?.columns;
+};
+
+/** A table's columns go by their headings. */
+const headingsStand = ({ tables = [] }: Sheet, { cellData }: IWorksheetData): boolean =>
+  tables.every(({ block, columns, heading = true }) =>
+    columns.every((text, i) => !heading || cellValue(cellData?.[block.row]?.[block.column + i]) === text),
+  );
 
 const same = (a: Cell, b: Cell): boolean =>
   a === b || (a instanceof CellError && b instanceof CellError && a.code === b.code);
