@@ -3,7 +3,6 @@ import { BadInput, type Refusal } from "./bad-input";
 import type { Answer, Argument } from "./cells";
 import type { AnyDefinition, Row } from "./define";
 import { fill, type Inputs, readInputs } from "./inputs";
-import { isBlankRow } from "./lane";
 
 /** What a call gives: rows of answers; a refused row holds its refusal in each of its cells. */
 export type Called = readonly (readonly (Answer | Refusal)[])[];
@@ -30,8 +29,7 @@ export const callRow = (
   index: number,
 ): { given: Record<string, unknown>; rows: readonly Row[]; of: number } | undefined => {
   const inputs = readInputs(definition, args);
-  if (definition.answers === "row" && isBlankRow(inputs.ranges, index)) return undefined;
-  fill(inputs, index);
+  if (!fill(inputs, index)) return undefined;
   const answer = definition.calculate(inputs.given);
   const rows = definition.answers === "rows" ? (answer as readonly Row[]) : [answer as Row];
   return { given: { ...inputs.given }, rows, of: definition.answers === "rows" ? 1 : inputs.rows };
@@ -43,12 +41,7 @@ const answerRows = (definition: AnyDefinition, inputs: Inputs): (readonly (Answe
   const blank = definition.results.map(() => "");
   for (let row = 0; row < inputs.rows; row++) {
     try {
-      if (isBlankRow(inputs.ranges, row)) {
-        rows[row] = blank;
-        continue;
-      }
-      fill(inputs, row);
-      rows[row] = definition.calculate(inputs.given) as Row;
+      rows[row] = fill(inputs, row) ? (definition.calculate(inputs.given) as Row) : blank;
     } catch (thrown) {
       rows[row] = refused(definition, thrown);
     }

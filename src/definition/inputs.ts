@@ -1,7 +1,7 @@
 import { BadInput } from "./bad-input";
 import { type Argument, isRange, sayShape } from "./cells";
 import type { AnyDefinition } from "./define";
-import { type Lane, laneOf, readCell, readColumns } from "./lane";
+import { cellAt, isBlankRow, type Lane, laneOf, readColumns, readInRange } from "./lane";
 import { type Parameter, sheetName } from "./parameter";
 
 /** The inputs of a call: one object, filled anew for each row. */
@@ -37,7 +37,7 @@ export const readInputs = (definition: AnyDefinition, args: readonly Argument[])
     given,
   );
   const single = lanes.filter(({ parameter, length }) => parameter.spread === "row" && length === 1);
-  for (const lane of single) given[lane.key] = readCell(lane, 0, false);
+  for (const lane of single) given[lane.key] = lane.parameter.read(cellAt(lane, 0), lane.name);
   const ranges = lanes.filter(({ parameter, length }) => parameter.spread === "row" && length > 1);
   return { rows: ranges[0]?.length ?? 1, across: ranges.length > 0 && across, given, ranges };
 };
@@ -80,6 +80,12 @@ const fitting = (lanes: readonly Lane[], oneCellOnly: boolean): boolean => {
   return first?.across ?? false;
 };
 
-export const fill = ({ ranges, given }: Inputs, row: number): void => {
-  for (const lane of ranges) given[lane.key] = readCell(lane, row, true);
+/** Puts the inputs of a row into their places; false where all its cells are blank. Each cell of a long column comes by here. */
+export const fill = ({ ranges, given }: Inputs, row: number): boolean => {
+  if (isBlankRow(ranges, row)) return false;
+  for (let i = 0; i < ranges.length; i++) {
+    const lane = ranges[i] as Lane;
+    given[lane.key] = readInRange(lane, cellAt(lane, row));
+  }
+  return true;
 };

@@ -24,18 +24,15 @@ export const laneOf = (key: string, parameter: Parameter, range: Range): Lane =>
   };
 };
 
-const cellAt = ({ range, across }: Lane, at: number): Cell =>
+export const cellAt = ({ range, across }: Lane, at: number): Cell =>
   (across ? range[0]?.[at] : (range[at] as readonly Cell[])[0]) as Cell;
 
 /** A blank cell, or a 0 that may be one: desktop Excel hands blanks over as 0. */
 const isBlank = (cell: Cell): boolean => cell === null || cell === 0 || cell === "";
 
-export const readCell = (lane: Lane, row: number, inRange: boolean): unknown => {
-  const { parameter, name } = lane;
-  const cell = cellAt(lane, row);
-  if (inRange && parameter.blank && isBlank(cell)) return parameter.blank.value;
-  return parameter.read(cell, name);
-};
+/** A cell of a range, in which a blank one may have a meaning of its own. */
+export const readInRange = ({ parameter, name }: Lane, cell: Cell): unknown =>
+  parameter.blank && isBlank(cell) ? parameter.blank.value : parameter.read(cell, name);
 
 /** Lists taken whole: all `column` lists get one length; a row that is blank in all of them is no row. */
 export const readColumns = (lanes: readonly Lane[], given: Record<string, unknown>): void => {
@@ -64,6 +61,6 @@ const readListed = (lane: Lane, row: number): unknown => {
 };
 
 export const isBlankRow = (ranges: readonly Lane[], row: number): boolean => {
-  for (const lane of ranges) if (!isBlank(cellAt(lane, row))) return false;
+  for (let i = 0; i < ranges.length; i++) if (!isBlank(cellAt(ranges[i] as Lane, row))) return false;
   return ranges.length > 0;
 };
