@@ -29,6 +29,8 @@ const browser = await launch({
 const page = await browser.newPage();
 const screen = { width: 1440, height: 900 };
 await page.setViewport(screen);
+// The page asks before work is left behind.
+page.on("dialog", (dialog) => dialog.accept());
 
 const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 const shown = (id, words) =>
@@ -53,6 +55,60 @@ const take = async (path) => {
   await page.screenshot({ path });
   process.stdout.write(`${path}\n`);
 };
+const toGrid = () => page.evaluate(() => document.querySelector("#grid [contenteditable]").focus());
+/** As the browser hands over what another program has copied; then the second line's first cell is selected. */
+const paste = async (text) => {
+  await page.evaluate((text) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", text);
+    const event = new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true });
+    document.activeElement.dispatchEvent(event);
+  }, text);
+  await pause(1500);
+  await page.keyboard.press("Home");
+  await page.keyboard.press("ArrowDown");
+};
+/** Invented: trial, date, breaker, rating, characteristic, poles, state, current, drop, time, outcome, carried, rest, air, leads, remarks. */
+const ownTrials = [
+  ["1", "2026-07-01", "FT-21", "20", "C", "1", "as found", "22.6", "0.186", "3600", "held", "", "600", "24", "2.5 mm²"],
+  [
+    "2",
+    "2026-07-01",
+    "FT-21",
+    "20",
+    "C",
+    "1",
+    "as found",
+    "29",
+    "0.239",
+    "410",
+    "tripped",
+    "22.6",
+    "0",
+    "24",
+    "2.5 mm²",
+  ],
+  ["3", "2026-07-01", "FT-21", "20", "C", "1", "as found", "51", "0.424", "17.6", "tripped", "", "60", "24", "2.5 mm²"],
+  [
+    "4",
+    "2026-07-01",
+    "FT-22",
+    "16",
+    "B",
+    "1",
+    "as found",
+    "40,8",
+    "0.397",
+    "14",
+    "tripped",
+    "",
+    "600",
+    "24",
+    "2.5 mm²",
+  ],
+]
+  .map((line) => line.join("\t"))
+  .join("\n");
 const open = async (workbook, show) => {
   const { address, stop } = await serve(workbook);
   try {
@@ -78,7 +134,15 @@ try {
     await take(`${pictures}functions.png`);
     await press("Sheets");
     await take(`${pictures}sheets.png`);
+    await page.click('[aria-label="Insert Test log"]');
+    await shown("said", "'Test log'!A1");
     await press("Explain");
+    await toGrid();
+    await page.keyboard.press("ArrowDown");
+    await paste(ownTrials);
+    for (let column = 0; column < 18; column++) await page.keyboard.press("ArrowRight");
+    await shown("said", "'Test log'!S3");
+    await take(`${pictures}own-log.png`);
     await press("Fresh sheet");
     await shown("said", "blank");
     await page.keyboard.type('=BIMETAL.TRIP.RANGE(51,20,"C")', { delay: 5 });
