@@ -205,7 +205,7 @@ test("another workbook is opened; its names and tables are followed, and what th
   // 20 A × 0.3 V = 6 W, by hand.
   await person.shows("pane", "The pole makes 6 W of heat at 20 A.");
   expect(await person.text("pane")).toMatch(/current20 A.*from Load/);
-  await page.$$eval(".pane-go", (buttons) => (buttons as HTMLElement[])[0]?.click());
+  await page.$$eval(".pane-input-from .pane-go", (buttons) => (buttons as HTMLElement[])[0]?.click());
   await person.shows("said", "Ways!A2: 20");
   // A table's column in a formula that is typed: the file's words stand in the line, the grid's in the grid.
   await press("ArrowRight", "ArrowRight", "ArrowRight");
