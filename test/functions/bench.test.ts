@@ -47,6 +47,11 @@ describe("BENCH.PLAN", () => {
       "The fitted pickup of 28 A lies outside 18.08 A to 23.2 A, where a sound breaker of this kind has it: is it this breaker's fit?",
     );
     expect(explained(benchPlan, [16, "C", 1, block(19, 100, 110)]).cautions[0]).not.toMatch(/fitted pickup/);
+    // By hand, as the example of 63 A: 5356.6 s × ln 100 = 6.85 h; of C, 274.5 s × ln 100 = 21.1 min.
+    expect(explained(benchPlan, [20, "IEC 60947-2"]).cautions[0]).toMatch(
+      /hardly bound how slowly a strip may cool, so the rest comes to 6\.85 h\. Do not shorten it by guess/,
+    );
+    expect(explained(benchPlan, [20, "C"]).cautions.join(" ")).not.toMatch(/hardly bound/);
   });
 
   test.each<[string, Argument[], string]>([

@@ -38,9 +38,21 @@ export const planSteps = (planned: PlannedBreaker): readonly Step[] => {
   ];
 };
 
+/** s: nobody rests a breaker for longer between two trials of a day. */
+const longestBreak = 7200;
+
+/** A document whose points hardly bound how slow a strip may be asks for hours; what a bench does instead. */
+const longRest = (planned: PlannedBreaker): readonly string[] => {
+  const rest = restSeconds(timeConstantOf(planned));
+  if (rest <= longestBreak) return [];
+  return [
+    `The printed points of "${planned.characteristic.name}" hardly bound how slowly a strip may cool, so the rest comes to ${sayLong(rest)}. Do not shorten it by guess: a warm strip trips early and passes for a quick one. Rest it overnight; or let it trip a few times at two currents that take minutes, rested overnight each time, and hand over the block of THERMAL.FIT: a small breaker's own time constant commonly asks for less than an hour (common practice, no source).`,
+  ];
+};
+
 /** What must be said of a fit, which may be another breaker's, and of none. */
 export const fitCautions = (planned: PlannedBreaker, fit: Fitted | undefined): readonly string[] => {
-  if (!fit) return [];
+  if (!fit) return longRest(planned);
   const { holdEdge, tripEdge } = benchFor(planned);
   const { pickup, timeConstant } = fit;
   return [
