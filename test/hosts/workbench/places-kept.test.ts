@@ -164,3 +164,12 @@ test("written anew without its table, a workbook has no formula that asks for it
   // 0.2 + 0.3 + 0.1, by hand.
   expect(sheets[1]?.cells[1]).toMatchObject({ formula: "=SUM(Log!$B$2:$B$5)", value: expect.closeTo(0.6, 12) });
 });
+
+test("a text of two lines, which the engine keeps as a document, is a text in the file", async () => {
+  const body = { dataStream: "held\rat 21 A\r\n", textRuns: [], paragraphs: [{ startIndex: 4 }, { startIndex: 12 }] };
+  log()
+    .getRange(4, 3)
+    .setValue({ v: null, p: { id: "d", documentStyle: {}, body } });
+  const { cells } = openWorkbook(grid.saved().bytes, catalogue).book.sheets[0] ?? { cells: [] };
+  expect(cells.find(({ row }) => row === 4)?.value).toBe("held\nat 21 A");
+});
