@@ -13,7 +13,7 @@ const facts: readonly (readonly [what: string, value: string | number | null, re
   ["Both leads, m", 2, "there and back, together"],
   ["Drop at the rating, V", 0.2, "across the breaker, all poles; as read, or a guess"],
   ["Source, V", 5, "open circuit, at the tap that is set"],
-  ["Marked magnet setting, A", null, "where one is marked, as with IEC 60947-2 and UL 489; else blank"],
+  ["Marked magnet setting, A", null, "if one is marked (IEC 60947-2, UL 489); else blank"],
 ];
 
 const first = facts.length + 3;
