@@ -5,6 +5,7 @@ import { tex } from "../definition/tex";
 import { say, sayNumber } from "../metrology/say";
 import { modelCautions, thermalEquation } from "../thermal/model";
 import { heatInRamp, rampTrip } from "../thermal/ramp";
+import { injectionCaution } from "./accounts/cautions";
 import { currentOrOff, pickup, timeConstant } from "./arguments/body";
 import { statePicture } from "./pictures/state";
 
@@ -27,6 +28,7 @@ export default define({
   cautions: [
     "A ramp does not measure the pickup: it shows where the lag of the strip meets the speed of the hand. For the pickup fit times at steady currents (THERMAL.FIT).",
     ...modelCautions,
+    injectionCaution,
   ],
   examples: [
     {

@@ -1,7 +1,7 @@
 import { nemaAb4, runUpSeconds } from "../bench/field-values";
 import { define } from "../definition/define";
 import { say } from "../metrology/say";
-import { injectionCaution, magneticCaution } from "./accounts/cautions";
+import { injectionCaution, magneticCaution, wearCaution } from "./accounts/cautions";
 import { magneticDocuments } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf, conditions, rating } from "./arguments/conditions";
@@ -23,6 +23,7 @@ export default define({
   cautions: [
     magneticCaution,
     `A run-up through the magnetic band can destroy a breaker: one pole, within ${runUpSeconds.least} to ${runUpSeconds.most} seconds.`,
+    wearCaution,
     injectionCaution,
   ],
   examples: [

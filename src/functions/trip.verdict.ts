@@ -5,7 +5,7 @@ import type { Given } from "../definition/parameter";
 import { optional, quantity, word } from "../definition/parameter";
 import { say } from "../metrology/say";
 import { type Trial, verdict } from "../trip/verdict";
-import { injectionCaution, magneticCaution, polesCaution, verdictCaution } from "./accounts/cautions";
+import { injectionCaution, magneticCaution, polesCaution, verdictCaution, wearCaution } from "./accounts/cautions";
 import { rangeCautions, rangeSources, rangeSteps } from "./accounts/trip-range";
 import { documents } from "./accounts/trip-sources";
 import { verdictAdvice } from "./accounts/verdict-advice";
@@ -88,7 +88,11 @@ export default define({
       ],
       answer: asSentence(String(why).startsWith(String(answer)) ? String(why) : `${String(answer)}: ${String(why)}`),
       sources: rangeSources(asked),
-      cautions: [...verdictAdvice(asked, String(answer), String(why)), ...rangeCautions(asked)],
+      cautions: [
+        ...verdictAdvice(asked, String(answer), String(why)),
+        ...(asked.bench?.magnetic && current > asked.bench.magnetic.lower ? [wearCaution] : []),
+        ...rangeCautions(asked),
+      ],
     };
   },
   plot: (given) => {

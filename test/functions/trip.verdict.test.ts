@@ -4,7 +4,8 @@ import verdict from "../../src/functions/trip.verdict";
 
 // What a tester does next. The printed points are those of IEC 60898-1 Table 7, IEC 60947-2 Table 6 and UL 489 7.1.2 for 20 A.
 
-const advised = (...args: Argument[]) => explained(verdict, args).cautions[0];
+const cautions = (...args: Argument[]) => explained(verdict, args).cautions;
+const advised = (...args: Argument[]) => cautions(...args).find((caution) => !caution.startsWith("A strip still warm"));
 
 test("outside the computed band it is repeated where the document prints a limit", () => {
   expect(advised(60, 50, 20, "C")).toMatch(
@@ -33,4 +34,12 @@ test("beyond a printed limit it is kept as found, and too close to call is no pa
 
 test("in range nothing is advised", () => {
   expect(advised(51, 30, 20, "C")).toMatch(/^A result on the bench is not a release to service/);
+});
+
+test("a quick trip asks whether the strip was cold, a slow one does not; a shot in the magnetic band wears the contacts", () => {
+  expect(cautions(51, 0.9, 20, "C")[0]).toMatch(/^A strip still warm from the shot before trips early/);
+  expect(cautions(40, 1.5, 20, "C")[0]).toMatch(/^A strip still warm from the shot before trips early/);
+  expect(cautions(51, 75, 20, "C").join(" ")).not.toMatch(/still warm/);
+  expect(cautions(150, 0.02, 20, "C").join(" ")).toMatch(/Every magnetic trip burns the contacts/);
+  expect(cautions(90, 5, 20, "C").join(" ")).not.toMatch(/burns the contacts/);
 });

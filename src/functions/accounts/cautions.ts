@@ -13,6 +13,9 @@ export const verdictCaution =
 export const injectionCaution =
   "Test a breaker out of its board: switched off, locked out, proved dead. The source's voltage is low, its current burns: bolted leads, hands off, let lead and breaker cool.";
 
+/** For shots that may trip magnetically. */
+export const wearCaution = "Every magnetic trip burns the contacts a little: no more shots than the test asks for.";
+
 export const dropCaution =
   "The millivolts of a board in service ride on the mains voltage: reading them there is live work, for those licensed to it, with a meter and leads rated for it.";
 

@@ -1,6 +1,9 @@
 import { say } from "../../metrology/say";
 import type { Asked } from "../../trip/asked";
 
+const warmStart =
+  "A strip still warm from the shot before trips early and looks quick: was it rested until cold (THERMAL.REST, BENCH.PLAN), or is its preload given?";
+
 /** What a tester does next, by the verdict and its reason. */
 export const verdictAdvice = (asked: Asked, verdict: string, why: string): readonly string[] => {
   if (verdict === "too close to call")
@@ -9,11 +12,13 @@ export const verdictAdvice = (asked: Asked, verdict: string, why: string): reado
     ];
   if (why.startsWith("beyond a printed limit"))
     return [
+      ...(verdict === "early" ? [warmStart] : []),
       "Before it is condemned: was it the right current, through all poles, from the start and in the air that were told? Keep this result as found; exercise it by hand, let it rest, repeat, and write down both.",
     ];
   if (!why.startsWith("outside the computed band")) return [];
   const slow = why.includes("takes more than");
   return [
+    ...(slow ? [] : [warmStart]),
     `By itself this condemns no breaker. Check current, start and air, let it rest, and repeat it at a printed point, whose limit decides: ${slow ? printedTrip(asked) : printedHold(asked)}.`,
   ];
 };
