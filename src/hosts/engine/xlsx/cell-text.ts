@@ -77,10 +77,15 @@ const formulaElement = (
   return keptTag("f", { ...attributes, ref }, open.isSelfClosing ? "/>" : ">") + xml.slice(open.to, to);
 };
 
-/** A formula that was written out in another cell too, in words of its own. */
-export const unsharedFormula = ({ attributes }: NonNullable<WrittenCell["formula"]>, text: string): string => {
+/** A cell whose formula was written out in another, with words of its own; all else stays. */
+export const unshared = (
+  xml: string,
+  { open, end }: WrittenCell,
+  { from, to, attributes }: NonNullable<WrittenCell["formula"]>,
+  text: string,
+): string => {
   const { t: _, si: __, ref: ___, ...kept } = attributes;
-  return `${keptTag("f", kept)}${escapeText(text)}</f>`;
+  return `${xml.slice(open.from, from)}${keptTag("f", kept)}${escapeText(text)}</f>${xml.slice(to, end)}`;
 };
 
 /** What stands in a cell beside its formula and value: extensions of later versions. */

@@ -4,9 +4,10 @@ import type { Calculated } from "../calculate";
 import { type Block, isIn, sayBlock, sayPlace } from "../place";
 import type { Spelling } from "../spelling";
 import { isBound, storedFormula } from "../stored-formula";
+import type { Cells } from "./cell-splices";
 import type { OpenedWorkbook } from "./open-workbook";
 import { dropCalculationOrder, dynamicMark } from "./package-edits";
-import { type Cells, patchSheet, type Wanted } from "./sheet-patch";
+import { patchSheet, type Wanted } from "./sheet-patch";
 import type { Entry } from "./zip";
 import { pack as packEntry, writeEntries } from "./zip-write";
 

@@ -2,7 +2,7 @@ import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx";
 import { type Block, sayCellOf } from "../place";
 import { AroundRows, around } from "./around-rows";
 import { type Cells, cellSplices } from "./cell-splices";
-import { keptTag, remainder, tag, unsharedFormula, valueText } from "./cell-text";
+import { keptTag, remainder, tag, unshared, valueText } from "./cell-text";
 import type { CellEdit, Held, RowWish, SheetEdits } from "./edits";
 import type { WrittenCell } from "./sheet-walk";
 import { spliced } from "./splice";
@@ -39,7 +39,7 @@ export const editSheet = (xml: string, part: string, edits: SheetEdits, wording:
     looks ? String(wording.changed(Number(base ?? 0), looks)) : base;
 
   /** Formulas that are written out in a cell that changes are written out in their own. */
-  const unshared = (written: WrittenCell, isChanged: boolean): string | undefined => {
+  const withOwnWords = (written: WrittenCell, isChanged: boolean): string | undefined => {
     const { formula, row, column } = written;
     const { t, si } = formula?.attributes ?? {};
     if (!formula || t !== "shared" || si === undefined) return undefined;
@@ -47,12 +47,9 @@ export const editSheet = (xml: string, part: string, edits: SheetEdits, wording:
     if (formula.text !== "" && isChanged) shared.set(si, translateFormulaToR1C1(unescapeText(formula.text), here));
     else if (formula.text !== "") shared.delete(si);
     const master = formula.text === "" ? shared.get(si) : undefined;
-    if (master === undefined || isChanged) return undefined;
-    return (
-      xml.slice(written.open.from, formula.from) +
-      unsharedFormula(formula, translateFormulaToA1(master, here)) +
-      xml.slice(formula.to, written.end)
-    );
+    return master === undefined || isChanged
+      ? undefined
+      : unshared(xml, written, formula, translateFormulaToA1(master, here));
   };
 
   const splices = cellSplices(
@@ -74,7 +71,7 @@ export const editSheet = (xml: string, part: string, edits: SheetEdits, wording:
       },
       instead: (written, edit) => {
         const { open, end, row, column } = written;
-        const plain = unshared(written, edit?.holds !== undefined);
+        const plain = withOwnWords(written, edit?.holds !== undefined);
         if (!edit) return plain;
         const s = looked(open.attributes.s, edit);
         if (!edit.holds) {

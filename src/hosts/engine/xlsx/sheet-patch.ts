@@ -1,16 +1,8 @@
 import { type Cell, CellError } from "../../../definition/cells";
-import {
-  cellWith,
-  type FormulaChange,
-  fileErrors,
-  keptTag,
-  newCell,
-  tag,
-  unsharedFormula,
-  valueText,
-} from "./cell-text";
-import { type WrittenCell, walkSheet } from "./sheet-walk";
-import { type Splice, spliced } from "./splice";
+import { type Cells, cellSplices } from "./cell-splices";
+import { cellWith, type FormulaChange, fileErrors, newCell, unshared, valueText } from "./cell-text";
+import type { WrittenCell } from "./sheet-walk";
+import { spliced } from "./splice";
 
 /** What a cell is to hold. */
 export interface Wanted {
@@ -26,9 +18,6 @@ export interface Wanted {
   readonly kept?: string;
 }
 
-/** Cells by row and column. */
-export type Cells<T> = ReadonlyMap<number, ReadonlyMap<number, T>>;
-
 /**
  * A sheet's part with other values in some cells; every other character stays. `has` is what the cells hold now: a cell that already
  * holds what is wanted is left alone to the letter. `isBound` tells whether a spreadsheet finds our functions in a formula as it stands
@@ -41,81 +30,34 @@ export const patchSheet = (
   has: Cells<Cell>,
   isBound: (formula: string) => boolean,
 ): { xml: string; changed: number; marked: number } => {
-  const splices: Splice[] = [];
   let [changed, marked] = [0, 0];
-  const rows = [...wanted.keys()].sort((a, b) => a - b);
-  let next = 0;
-  let seen = new Set<number>();
-  let added = false;
-
-  const add = (row: number, columns: readonly number[], at: number): string => {
-    const cells = columns.flatMap((column) => {
-      const value = wanted.get(row)?.get(column)?.value ?? null;
-      return valueText(value).element === "" ? [] : [newCell(row, column, value)];
-    });
-    changed += cells.length;
-    if (cells.length > 0 && at >= 0) splices.push({ from: at, to: at, put: cells.join("") });
-    return cells.join("");
-  };
-  const missing = (row: number, before = Infinity): number[] =>
-    [...(wanted.get(row)?.keys() ?? [])].filter((column) => !seen.has(column) && column < before).sort((a, b) => a - b);
-  const take = (columns: readonly number[]) => {
-    for (const column of columns) seen.add(column);
-    return columns;
-  };
-  /** Rows that the file does not have, before a place. */
-  const addRows = (before: number, at: number): void => {
-    for (; next < rows.length && (rows[next] as number) < before; next++) {
-      const row = rows[next] as number;
-      seen = new Set();
-      const cells = add(row, missing(row), -1);
-      if (cells) splices.push({ from: at, to: at, put: `${tag("row", { r: String(row + 1) })}${cells}</row>` });
-    }
-  };
-
-  walkSheet(xml, part, {
-    rowStart: () => {
-      seen = new Set();
-      added = false;
+  const splices = cellSplices(
+    xml,
+    part,
+    { wanted, rows: [] },
+    {
+      fresh: ({ row, column }, { value }) => {
+        if (valueText(value).element === "") return "";
+        changed += 1;
+        return newCell(row, column, value);
+      },
+      instead: (written, want) => {
+        if (!want) return undefined;
+        const { row, column, formula } = written;
+        if (want.kept !== undefined)
+          return formula?.text === "" ? unshared(xml, written, formula, want.kept) : undefined;
+        const change = changeOf(written, want.formula, isBound);
+        const sameValue =
+          isSame(want.value, has.get(row)?.get(column) ?? null) && !saysAnotherError(written, want.value);
+        if (sameValue && !change) return undefined;
+        if (!sameValue) changed += 1;
+        if (change?.anew?.mark !== undefined) marked += 1;
+        return cellWith(xml, written, want.value, change);
+      },
+      rowSays: () => undefined,
+      outside: {},
     },
-    cell: (written) => {
-      const { row, column, open, end } = written;
-      const before = take(missing(row, column));
-      if (add(row, before, open.from)) added = true;
-      seen.add(column);
-      const want = wanted.get(row)?.get(column);
-      if (!want) return;
-      if (want.kept !== undefined) {
-        const put = written.formula?.text === "" ? unsharedFormula(written.formula, want.kept) : undefined;
-        if (put !== undefined && written.formula) splices.push({ ...written.formula, put });
-        return;
-      }
-      const change = changeOf(written, want.formula, isBound);
-      const sameValue = isSame(want.value, has.get(row)?.get(column) ?? null) && !saysAnotherError(written, want.value);
-      if (sameValue && !change) return;
-      if (!sameValue) changed += 1;
-      if (change?.anew?.mark !== undefined) marked += 1;
-      splices.push({ from: open.from, to: end, put: cellWith(xml, written, want.value, change) });
-    },
-    rowEnd: ({ row, open, closeFrom, end }) => {
-      const rest = take(missing(row));
-      if (open.isSelfClosing) {
-        const cells = add(row, rest, -1);
-        const { spans: _, ...attributes } = open.attributes;
-        if (cells) splices.push({ from: open.from, to: end, put: `${keptTag("row", attributes)}${cells}</row>` });
-      } else {
-        if (add(row, rest, closeFrom)) added = true;
-        const { spans, ...attributes } = open.attributes;
-        // `spans` says which columns a row has; without it a reader looks for itself.
-        if (added && spans) splices.push({ from: open.from, to: open.to, put: keptTag("row", attributes) });
-      }
-      addRows(row, open.from);
-      if (rows[next] === row) next += 1;
-    },
-    elementEnd: (name, from) => {
-      if (name === "sheetData") addRows(Infinity, from);
-    },
-  });
+  );
   return { xml: spliced(xml, splices), changed, marked };
 };
 

@@ -89,27 +89,26 @@ const holdsOf = (cell: SheetCell | undefined): { formula: string | undefined; va
  * more; an array of the old kind, which no spreadsheet would let be broken, becomes one that finds no room.
  */
 const filledBefore = ({ read, shown, state }: SheetSince, typed: readonly CellEdit[]): CellEdit[] => {
-  const edited = new Set(typed.filter(({ holds }) => holds).map(keyOf));
+  const into = typed.filter(({ holds }) => holds);
+  const edited = new Set(into.map(keyOf));
   const stays = new Set(shown.cells.flatMap((cell) => (cell.value === null ? [] : keyOf(cell))));
   const known = new Map(typed.map((one) => [keyOf(one), one]));
   const more: CellEdit[] = [];
   for (const anchor of read.cells) {
     const { formula, spill, stored } = anchor;
     if (formula === undefined || !spill || spill.rows * spill.columns === 1) continue;
-    const others = placesOf({ row: anchor.row, column: anchor.column, ...spill }).filter(
-      (place) => keyOf(place) !== keyOf(anchor),
-    );
-    const isBroken =
-      stored === "fixed" && !edited.has(keyOf(anchor)) && others.some((place) => edited.has(keyOf(place)));
-    if (!edited.has(keyOf(anchor)) && !isBroken) continue;
+    const block = { row: anchor.row, column: anchor.column, ...spill };
+    const isGone = edited.has(keyOf(anchor));
+    const isBroken = stored === "fixed" && !isGone && into.some((place) => isIn(block, place));
+    if (!isGone && !isBroken) continue;
     if (isBroken) {
       const place = { row: anchor.row, column: anchor.column };
       const isKept = stays.has(keyOf(anchor));
       const value = isKept ? anchor.value : state.view.valueAt({ sheet: read.name, ...place });
       more.push({ ...known.get(keyOf(anchor)), ...place, holds: { value, formula, spill: { rows: 1, columns: 1 } } });
     }
-    for (const place of others)
-      if (!edited.has(keyOf(place)) && !stays.has(keyOf(place)))
+    for (const place of placesOf(block))
+      if (keyOf(place) !== keyOf(anchor) && !edited.has(keyOf(place)) && !stays.has(keyOf(place)))
         more.push({ ...known.get(keyOf(place)), ...place, holds: { value: null } });
   }
   return more;
