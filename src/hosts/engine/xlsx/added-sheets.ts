@@ -64,7 +64,7 @@ const withSheet = (xml: string, part: string, name: string, id: string): string 
 const sheetTag = (listed: readonly Opened[], name: string, id: string, root: Opened | undefined): string => {
   const isTaken = ({ attributes }: Opened) => attributes.name?.toLowerCase() === name.toLowerCase();
   if (listed.some(isTaken)) throw new CannotKeep(`it has a sheet ${name} that cannot be shown`);
-  const number = Math.max(...listed.map(({ attributes }) => Number(attributes.sheetId) || 0)) + 1;
+  const number = listed.reduce((most, { attributes }) => Math.max(most, Number(attributes.sheetId) || 0), 0) + 1;
   // Some writers name the prefix of relations in each sheet's tag, or another one.
   const prefix = root?.attributes["xmlns:r"] === OFFICE ? {} : { "xmlns:r": OFFICE };
   return keptTag("sheet", { ...prefix, name, sheetId: String(number), "r:id": id }, "/>");

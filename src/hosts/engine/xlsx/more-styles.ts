@@ -84,7 +84,8 @@ export class MoreStyles {
     const listed = this.#formats.entries.map((entry) => elementOf(entry, this.part).open.attributes);
     const same = listed.find(({ formatCode }) => formatCode === code);
     if (same) return Number(same.numFmtId);
-    const number = Math.max(FIRST_OWN_FORMAT - 1, ...listed.map(({ numFmtId }) => Number(numFmtId) || 0)) + 1;
+    const most = listed.reduce((number, { numFmtId }) => Math.max(number, Number(numFmtId) || 0), FIRST_OWN_FORMAT - 1);
+    const number = most + 1;
     this.#formats.numberOf(tag("numFmt", { numFmtId: String(number), formatCode: code }, "/>"));
     return number;
   }
