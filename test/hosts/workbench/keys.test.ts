@@ -78,13 +78,21 @@ test("a comma or a unit that is typed with a number is not guessed at: the cell 
 test("completion and argument help in the grid are legible to axe", async () => {
   const { page } = watched;
   await person.takeFreshSheet();
-  const offers = (words: string) =>
-    page.waitForFunction((words) => document.body.textContent?.includes(words), { timeout: 5000 }, words);
+  /** Once it has come into sight: half there it is pale. */
+  const offers = async (words: string) => {
+    await page.waitForFunction((words) => document.body.textContent?.includes(words), { timeout: 15_000 }, words);
+    const isThere = () => {
+      const list = document.querySelector(".univer-w-\\[250px\\]");
+      let opacity = list ? 1 : 0;
+      for (let part = list; part; part = part.parentElement) opacity *= Number(getComputedStyle(part).opacity);
+      return opacity === 1 && document.getAnimations().every(({ playState }) => playState !== "running");
+    };
+    await page.waitForFunction(isThere, { timeout: 15_000 });
+  };
   await page.keyboard.type("=BIMETAL.CONTACT.WA", { delay: 5 });
   await offers("The heat a pole makes");
   expect(await person.faults()).toEqual([]);
-  await press("Tab");
-  await page.keyboard.type("20,", { delay: 5 });
+  await page.keyboard.type("TTS(20,", { delay: 20 });
   await offers("BIMETAL.CONTACT.WATTS(current,drop");
   expect(await person.faults()).toEqual([]);
   await press("Escape", "Escape");
