@@ -1,18 +1,23 @@
 import ExcelJS from "exceljs";
 import { catalogue } from "../../../src/functions";
 import { cellsFrom } from "../../../src/hosts/engine/book";
-import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
+import { type OpenedWorkbook, openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { writeWorkbook } from "../../../src/hosts/engine/xlsx/write-workbook";
 import { leftBehind } from "../../../src/hosts/workbench/page/left-behind";
+import { nameOfCopy, sayCopy } from "../../../src/hosts/workbench/page/say-copy";
 
 // Files written by exceljs, feature by feature.
 
-const lostFrom = async (make: (sheet: ExcelJS.Worksheet, workbook: ExcelJS.Workbook) => void): Promise<string[]> => {
+type Make = (sheet: ExcelJS.Worksheet, workbook: ExcelJS.Workbook) => void;
+
+const lostFrom = async (make: Make): Promise<string[]> => leftBehind(await madeBy(make));
+
+const madeBy = async (make: Make): Promise<OpenedWorkbook> => {
   const workbook = new ExcelJS.Workbook();
   const sheet = workbook.addWorksheet("Log", { pageSetup: undefined });
   sheet.getCell("A1").value = 1;
   make(sheet, workbook);
-  return leftBehind(openWorkbook(new Uint8Array(await workbook.xlsx.writeBuffer()), catalogue));
+  return openWorkbook(new Uint8Array(await workbook.xlsx.writeBuffer()), catalogue);
 };
 
 const pixel = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==";
@@ -115,4 +120,27 @@ test("a file of our own loses nothing", () => {
     ],
   };
   expect(leftBehind(openWorkbook(writeWorkbook(book, catalogue), catalogue))).toEqual([]);
+});
+
+test("what is said of a copy: what it holds that does not show, what was moved, or why it is written anew", async () => {
+  const opened = await madeBy((sheet) => {
+    sheet.getCell("A1").note = "seen";
+    sheet.getColumn(2).hidden = true;
+  });
+  const plain = await madeBy(() => {});
+  expect(sayCopy(plain, { moved: [] })).toBe("saved as a copy.");
+  expect(sayCopy(opened, { moved: ["Log"] })).toBe(
+    "saved as a copy, with what is not shown here: comments, hidden rows and columns. Cells of Log were moved: " +
+      "what points at them from outside the cells (a chart, a rule) points where they were.",
+  );
+  expect(sayCopy(opened, { anew: "the sheet Log was renamed" })).toBe(
+    "saved as a copy, written anew because the sheet Log was renamed, without what stays in the original only: " +
+      "comments, hidden rows and columns (they show).",
+  );
+});
+
+test("only a copy in its original's package keeps the name of a workbook with macros", () => {
+  expect(nameOfCopy("Log.XLSM", { moved: [] })).toBe("Log.XLSM");
+  expect(nameOfCopy("Log.XLSM", { anew: "the sheet Log was renamed" })).toBe("Log.xlsx");
+  expect(nameOfCopy("Log.xlsx", { anew: "the sheet Log was renamed" })).toBe("Log.xlsx");
 });
