@@ -21,7 +21,7 @@ export const firstPaint = async (): Promise<Comparison[]> => {
     const objects = { ...cell("Log!F2", asking, 1), ...spilled };
     const before = (page: { evaluateOnNewDocument(script: () => void): Promise<unknown> }) =>
       page.evaluateOnNewDocument(watchTheClock);
-    const { page } = await openPaneInExcel(browser, pages.address, objects, { before });
+    const { page } = await openPaneInExcel(await browser.openPage(), pages.address, objects, { before });
     await page.waitForFunction(() => (window as unknown as { times: Times }).times.explained);
     const took = await page.evaluate(() => (window as unknown as { times: Required<Times> }).times);
     if (run > 0) times.push(took);

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { type ConsoleMessage, type HTTPRequest, launch, type Page } from "puppeteer-core";
 import { findBrowser } from "../../.setup/find-browser.mjs";
 
-/** A browser of its own for one test file: nothing shared, nothing fetched from anywhere but this machine. */
+/** A browser with a profile of its own: nothing shared, nothing fetched from anywhere but this machine. */
 export interface TestBrowser {
   /** A blank page whose complaints and requests are watched. */
   openPage(): Promise<WatchedPage>;
@@ -44,6 +44,16 @@ export async function openBrowser(): Promise<TestBrowser> {
       await rm(userDataDir, { recursive: true, force: true, maxRetries: 5 });
     },
   };
+}
+
+/** One browser for all tests of a file; gives the way to open a page in it. */
+export function browserOfFile(): () => Promise<WatchedPage> {
+  let browser: TestBrowser;
+  beforeAll(async () => {
+    browser = await openBrowser();
+  });
+  afterAll(() => browser?.close());
+  return () => browser.openPage();
 }
 
 async function watch(page: Page): Promise<WatchedPage> {

@@ -12,8 +12,13 @@ const types: Record<string, string> = {
   ".woff2": "font/woff2",
 };
 
+export interface BuiltPages {
+  readonly address: string;
+  close(): void;
+}
+
 /** Serves the built add-in on this machine, as a plain web server would, but for the files whose path `lacks` finds. */
-export const serveBuiltPages = async (lacks?: RegExp): Promise<{ address: string; close(): void }> => {
+export const serveBuiltPages = async (lacks?: RegExp): Promise<BuiltPages> => {
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? "/", "http://127.0.0.1");
     const found = lacks?.test(pathname) ? Promise.reject(new Error("lacking")) : readFile(join(folder, pathname));

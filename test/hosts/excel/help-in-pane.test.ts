@@ -1,23 +1,14 @@
-import { openBrowser, type TestBrowser } from "../../support/browser";
+import { faults } from "../../support/faults";
 import { serveBuiltPages } from "./built-pages";
-import { cell, faults, openPaneInExcel, type PaneInExcel, spilled } from "./pane-in-excel";
+import { cell, type PaneInExcel, panesInExcel, spilled } from "./pane-in-excel";
 
 // The reference inside the built pane, in a browser that takes itself for a pane of Excel, by keyboard alone.
 
-let browser: TestBrowser;
-let pages: { address: string; close(): void };
+const excel = panesInExcel();
 
-beforeAll(async () => {
-  [browser, pages] = await Promise.all([openBrowser(), serveBuiltPages()]);
-});
-afterAll(async () => {
-  await browser.close();
-  pages.close();
-});
-
-const open = async (address = pages.address): Promise<PaneInExcel> => {
+const open = async (address?: string): Promise<PaneInExcel> => {
   const selected = cell("Log!F2", '=BIMETAL.TRIP.RANGE(51,20,"C")', 1);
-  const pane = await openPaneInExcel(browser, address, { ...selected, ...spilled });
+  const pane = await excel.openPane({ ...selected, ...spilled }, {}, address);
   await pane.shows("2.55");
   return pane;
 };

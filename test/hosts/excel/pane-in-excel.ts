@@ -1,6 +1,6 @@
-import axe from "axe-core";
 import type { Page } from "puppeteer-core";
-import type { TestBrowser, WatchedPage } from "../../support/browser";
+import { browserOfFile, type WatchedPage } from "../../support/browser";
+import { type BuiltPages, serveBuiltPages } from "./built-pages";
 import { ExcelHost } from "./excel-host";
 import { ScriptedWorkbook } from "./scripted-workbook";
 
@@ -49,12 +49,11 @@ const hostFacts = ({ ground = "#FFFFFF", excelApi = "1.15" }: Facts): Record<str
 
 /** Opens the page at `address` as Excel on Windows does: the host's name in the address, a bridge for messages, facts about the host. */
 export const openPaneInExcel = async (
-  browser: TestBrowser,
+  watched: WatchedPage,
   address: string,
   objects: Record<string, object | null>,
   facts: Facts = {},
 ): Promise<PaneInExcel> => {
-  const watched = await browser.openPage();
   const { page } = watched;
   const send = (message: object) =>
     page.evaluate(
@@ -84,15 +83,21 @@ export const openPaneInExcel = async (
 export const paneText = (page: Page): Promise<string> =>
   page.$eval("#pane", (pane) => pane.textContent?.replace(/\s+/g, " ") ?? "");
 
-/** Sentences of axe on the whole page. */
-export const faults = async (page: Page): Promise<string[]> => {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { axe: inPage } = window as unknown as { axe: typeof axe };
-    const tags = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"];
-    const { violations } = await inPage.run({ runOnly: { type: "tag", values: tags } });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+/** For the tests of a file: the pages of the built add-in, and the way to open the pane in one browser. */
+export const panesInExcel = () => {
+  const openPage = browserOfFile();
+  let pages: BuiltPages;
+  beforeAll(async () => {
+    pages = await serveBuiltPages();
   });
+  afterAll(() => pages.close());
+  return {
+    openPage,
+    address: () => pages.address,
+    /** On other pages than those of the whole add-in where `at` says so. */
+    openPane: async (objects: Record<string, object | null>, facts: Facts = {}, at = pages.address) =>
+      openPaneInExcel(await openPage(), at, objects, facts),
+  };
 };
 
 interface Bridged {

@@ -1,32 +1,17 @@
 import { setTimeout as pause } from "node:timers/promises";
 import { insertAction } from "../../../src/hosts/excel/ribbon";
-import { openBrowser, type TestBrowser } from "../../support/browser";
+import { faults } from "../../support/faults";
 import { serveBuiltPages } from "./built-pages";
-import { cell, faults, openPaneInExcel, paneText, spilled } from "./pane-in-excel";
+import { cell, panesInExcel, paneText, spilled } from "./pane-in-excel";
 
 // The built add-in in a browser that takes itself for a pane of Excel: office.js, functions, port and pane together.
 
-let browser: TestBrowser;
-let pages: { address: string; close(): void };
-
-beforeAll(async () => {
-  [browser, pages] = await Promise.all([openBrowser(), serveBuiltPages()]);
-});
-afterAll(async () => {
-  await browser.close();
-  pages.close();
-});
+const excel = panesInExcel();
 
 const asking = '=BIMETAL.TRIP.RANGE(51,20,"C")';
 
-const openInExcel = (
-  objects: Record<string, object | null>,
-  facts?: { ground?: string; excelApi?: string },
-  address = pages.address,
-) => openPaneInExcel(browser, address, objects, facts);
-
 test("the pane explains the selected cell, with no complaint and no request to anywhere", async () => {
-  const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled });
+  const pane = await excel.openPane({ ...cell("Log!F2", asking, 1), ...spilled });
   await pane.shows("2.55");
   const text = await pane.text();
   expect(text).toContain(asking);
@@ -38,7 +23,7 @@ test("the pane explains the selected cell, with no complaint and no request to a
 });
 
 test("a function called by Excel is answered, and its cell is explained from what it was given", async () => {
-  const pane = await openInExcel({
+  const pane = await excel.openPane({
     ...cell("Log!D2", "=BIMETAL.CONTACT.WATTS(B2*1,C2*1)", 3.2),
     "GetActiveCell().GetSpillParentOrNullObject()": null,
     "GetActiveCell().GetSpillingToRangeOrNullObject()": null,
@@ -52,7 +37,7 @@ test("a function called by Excel is answered, and its cell is explained from wha
 
 test("where the pane's own part does not come, the functions answer all the same and a sentence says so", async () => {
   const lacking = await serveBuiltPages(/^\/pane\./);
-  const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled }, {}, lacking.address);
+  const pane = await excel.openPane({ ...cell("Log!F2", asking, 1), ...spilled }, {}, lacking.address);
   await pane.shows("The pane could not be loaded: close it and open it again.");
   const [reply] = await pane.host.callAll([{ id: "CONTACT.WATTS", handed: [[[20]], [[0.16]]], address: "Log!D2" }]);
   expect(reply?.value).toEqual([[3.2]]);
@@ -60,7 +45,7 @@ test("where the pane's own part does not come, the functions answer all the same
 });
 
 test("the pane has no faults of accessibility and stays within its width", async () => {
-  const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled });
+  const pane = await excel.openPane({ ...cell("Log!F2", asking, 1), ...spilled });
   await pane.shows("2.55");
   expect(await faults(pane.page)).toEqual([]);
   const excess = await pane.page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
@@ -68,13 +53,13 @@ test("the pane has no faults of accessibility and stays within its width", async
 });
 
 test("the pane follows Excel's dark theme", async () => {
-  const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled }, { ground: "#262626" });
+  const pane = await excel.openPane({ ...cell("Log!F2", asking, 1), ...spilled }, { ground: "#262626" });
   await pane.shows("Cell F2");
   expect(await pane.page.evaluate(() => getComputedStyle(document.documentElement).colorScheme)).toBe("dark");
 });
 
 test("the ribbon's Insert shows the list of functions, from which one goes into the selected cell", async () => {
-  const pane = await openInExcel({ ...cell("Log!F2", "", ""), ...spilled });
+  const pane = await excel.openPane({ ...cell("Log!F2", "", ""), ...spilled });
   await pane.shows("Cell F2");
   pane.host.press(insertAction);
   await pane.shows("Find a function by what it is about");
@@ -86,13 +71,13 @@ test("the ribbon's Insert shows the list of functions, from which one goes into 
 });
 
 test("an Excel that cannot tell spills is told to be too old", async () => {
-  const pane = await openInExcel({ ...cell("Log!F2", asking, 1), ...spilled }, { excelApi: "1.11" });
+  const pane = await excel.openPane({ ...cell("Log!F2", asking, 1), ...spilled }, { excelApi: "1.11" });
   await pane.shows("This Excel is too old for the pane, which needs Excel 2021 or Microsoft 365.");
 });
 
 test("outside Excel the page is the add-in's help", async () => {
-  const { page, strayRequests } = await browser.openPage();
-  await page.goto(`${pages.address}/taskpane.html`);
+  const { page, strayRequests } = await excel.openPage();
+  await page.goto(`${excel.address()}/taskpane.html`);
   await page.waitForFunction(() => "Office" in window);
   expect(await paneText(page)).toContain("When a cell shows an error");
   expect(strayRequests).toEqual([]);

@@ -1,22 +1,12 @@
-import { openBrowser, type TestBrowser } from "../../support/browser";
-import { serveBuiltPages } from "./built-pages";
-import { cell, faults, openPaneInExcel, spilled } from "./pane-in-excel";
+import { faults } from "../../support/faults";
+import { cell, panesInExcel, spilled } from "./pane-in-excel";
 
 // Ready sheets in the built add-in, in a browser that takes itself for a pane of Excel.
 
-let browser: TestBrowser;
-let pages: { address: string; close(): void };
-
-beforeAll(async () => {
-  [browser, pages] = await Promise.all([openBrowser(), serveBuiltPages()]);
-});
-afterAll(async () => {
-  await browser.close();
-  pages.close();
-});
+const excel = panesInExcel();
 
 test("a ready sheet goes from the pane into the workbook, also by keyboard", async () => {
-  const pane = await openPaneInExcel(browser, pages.address, {
+  const pane = await excel.openPane({
     ...cell("Log!F2", "", ""),
     ...spilled,
     Worksheets: { _Items: [{ Name: "Log" }, { Name: "Test log" }] },
@@ -39,7 +29,7 @@ test("a ready sheet goes from the pane into the workbook, also by keyboard", asy
 });
 
 test("what Excel refuses is told beside the sheet that was asked for", async () => {
-  const pane = await openPaneInExcel(browser, pages.address, { ...cell("Log!F2", "", ""), ...spilled });
+  const pane = await excel.openPane({ ...cell("Log!F2", "", ""), ...spilled });
   await pane.shows("Cell F2");
   await pane.page.click("#pane-tab-Sheets");
   await pane.shows("Bench plan");

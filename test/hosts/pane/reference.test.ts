@@ -2,43 +2,30 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import axe from "axe-core";
-import type { Page } from "puppeteer-core";
 import pagesByName from "../../../src/hosts/pane/reference/pages";
-import { openBrowser, type TestBrowser } from "../../support/browser";
+import { browserOfFile } from "../../support/browser";
+import { faults } from "../../support/faults";
 
 // The reference pages with their style sheet, opened as files in a browser.
 
 const folder = mkdtempSync(join(tmpdir(), "bimetal-reference-"));
 const pane = join(__dirname, "../../../src/hosts/pane");
-let browser: TestBrowser;
+const openPage = browserOfFile();
 
-beforeAll(async () => {
+beforeAll(() => {
   for (const [name, html] of Object.entries(pagesByName())) writeFileSync(join(folder, name), html);
   const styles = ["look/colours.css", "reference/reference.css"].map((file) => readFileSync(join(pane, file), "utf8"));
   writeFileSync(join(folder, "reference.css"), styles.join("\n"));
   writeFileSync(join(folder, "favicon.svg"), readFileSync(join(pane, "icons/bimetal.svg")));
-  browser = await openBrowser();
 });
-afterAll(async () => {
-  await browser?.close();
-  rmSync(folder, { recursive: true });
-});
+afterAll(() => rmSync(folder, { recursive: true }));
 
 const open = async (name: string, features: Record<string, string>, width = 1100) => {
-  const watched = await browser.openPage();
+  const watched = await openPage();
   await watched.page.setViewport({ width, height: 900 });
   await watched.page.emulateMediaFeatures(Object.entries(features).map(([key, value]) => ({ name: key, value })));
   await watched.page.goto(pathToFileURL(join(folder, name)).href);
   return watched;
-};
-const faultsOf = async (page: Page): Promise<string[]> => {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { axe: inPage } = window as unknown as { axe: typeof axe };
-    const { violations } = await inPage.run({ resultTypes: ["violations"], preload: false });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
-  });
 };
 
 test.each(["trip.verdict.html", "enclosure.panel.html", "published-values.html"])(
@@ -46,7 +33,7 @@ test.each(["trip.verdict.html", "enclosure.panel.html", "published-values.html"]
   async (name) => {
     for (const scheme of ["light", "dark"]) {
       const { page, complaints, strayRequests } = await open(name, { "prefers-color-scheme": scheme });
-      expect(await faultsOf(page)).toEqual([]);
+      expect(await faults(page, { resultTypes: ["violations"], preload: false })).toEqual([]);
       const [paper, ink] = await page.evaluate(() => {
         const { color } = getComputedStyle(document.body);
         return [getComputedStyle(document.documentElement).backgroundColor, color];

@@ -1,35 +1,9 @@
 import { join } from "node:path";
-import type { ElementHandle } from "puppeteer-core";
-import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
-import { startBench, type Visit, visit } from "./bench";
+import { visits } from "./visits";
 
 // Every example as a person opens it: the first answer, every sheet, the words its cells offer.
 
-let browser: TestBrowser;
-let bench: Awaited<ReturnType<typeof startBench>>;
-let watched: WatchedPage;
-let person: Visit;
-
-beforeAll(async () => {
-  [browser, bench] = await Promise.all([openBrowser(), startBench()]);
-  watched = await browser.openPage();
-  person = await visit(watched.page, bench.address);
-});
-afterAll(async () => {
-  bench.stop();
-  await browser.close();
-});
-
-const open = async (workbook: string) => {
-  const chosen = (await watched.page.$("#chosen")) as ElementHandle<HTMLInputElement> | null;
-  await chosen?.uploadFile(join("examples", workbook));
-  await watched.page.waitForFunction(
-    (name) => document.getElementById("file")?.textContent === name,
-    { timeout: 20_000 },
-    workbook,
-  );
-};
-const goToSheet = (name: string) => watched.page.locator(`::-p-xpath(//nav//button[.="${name}"])`).click();
+const visit = visits();
 
 test.each([
   ["test-log.xlsx", "Log!S2: in range", "TRIP.VERDICT", ["Log", "Breakers", "Read me", "Try it"]],
@@ -55,14 +29,14 @@ test.each([
 ])(
   "%s opens on an answer, explained, and each of its sheets is shown without fault",
   async (workbook, first, explained, sheets) => {
-    await open(workbook);
+    const person = await visit(join("examples", workbook));
     // The numbers stand beside each workbook, worked out without this program.
     await person.shows("said", first);
     await person.shows("pane", explained);
-    const tabs = await watched.page.$$eval(".shop-sheet", (all) => all.map((tab) => tab.textContent));
+    const tabs = await person.page.$$eval(".shop-sheet", (all) => all.map((tab) => tab.textContent));
     expect(tabs).toEqual(sheets);
     for (const sheet of sheets) {
-      await goToSheet(sheet);
+      await person.page.locator(`::-p-xpath(//nav//button[.="${sheet}"])`).click();
       const said = /^\w+$/.test(sheet) ? `${sheet}!A1: ` : `'${sheet}'!A1: `;
       await person.shows("said", said);
       const value = (await person.text("said")).slice(said.length);
@@ -70,7 +44,5 @@ test.each([
       expect(value).not.toMatch(/^(blank|#)/);
     }
     expect(await person.faults()).toEqual([]);
-    expect(watched.complaints).toEqual([]);
-    expect(watched.strayRequests).toEqual([]);
   },
 );

@@ -1,82 +1,55 @@
-import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
-import { startBench, type Visit, visit } from "./bench";
+import { type Visit, visits } from "./visits";
 
 // The workbench by keyboard alone, and what comes from other programs: by the clipboard, and dropped on the page.
 
-let browser: TestBrowser;
-let bench: Awaited<ReturnType<typeof startBench>>;
-let watched: WatchedPage;
+const visit = visits();
 let person: Visit;
-
-beforeAll(async () => {
-  [browser, bench] = await Promise.all([openBrowser(), startBench()]);
-});
-afterAll(async () => {
-  bench.stop();
-  await browser.close();
-});
 beforeEach(async () => {
-  watched = await browser.openPage();
-  person = await visit(watched.page, bench.address);
+  person = await visit();
 });
-afterEach(async () => {
-  expect(watched.complaints).toEqual([]);
-  expect(watched.strayRequests).toEqual([]);
-  await watched.page.close();
-});
-
-type Key = Parameters<WatchedPage["page"]["keyboard"]["press"]>[0];
-const press = async (...keys: Key[]) => {
-  for (const key of keys) await watched.page.keyboard.press(key);
-};
-const holding = async (held: Key, ...keys: Key[]) => {
-  await watched.page.keyboard.down(held);
-  await press(...keys);
-  await watched.page.keyboard.up(held);
-};
 
 test("a cell is typed, changed by F2, left by Escape, emptied by Delete, and all of it is taken back and done again", async () => {
-  const { page } = watched;
+  const { page } = person;
   await person.takeFreshSheet();
   await page.keyboard.type("12");
-  await press("Enter", "ArrowUp");
+  await person.press("Enter", "ArrowUp");
   await person.shows("said", "'Scratch 1'!A1: 12");
-  await press("F2");
+  await person.press("F2");
   await page.keyboard.type("5");
-  await press("Enter", "ArrowUp");
+  await person.press("Enter", "ArrowUp");
   await person.shows("said", "'Scratch 1'!A1: 125");
   await page.keyboard.type("99");
-  await press("Escape");
+  await person.press("Escape");
   await person.shows("said", "'Scratch 1'!A1: 125");
-  await press("Delete");
+  await person.press("Delete");
   await person.shows("said", "'Scratch 1'!A1: blank");
-  await holding("Control", "KeyZ");
+  await person.holding("Control", "KeyZ");
   await person.shows("said", "'Scratch 1'!A1: 125");
-  await holding("Control", "KeyZ");
+  await person.holding("Control", "KeyZ");
   await person.shows("said", "'Scratch 1'!A1: 12");
-  await holding("Control", "KeyY");
+  await person.holding("Control", "KeyY");
   await person.shows("said", "'Scratch 1'!A1: 125");
 });
 
 test("a comma or a unit that is typed with a number is not guessed at: the cell keeps the text", async () => {
-  const { page } = watched;
+  const { page } = person;
   await person.takeFreshSheet();
   for (const [typed, at] of [
     ["0,157", "A1"],
     ["5 A", "A2"],
   ] as const) {
     await page.keyboard.type(typed);
-    await press("Enter", "ArrowUp");
+    await person.press("Enter", "ArrowUp");
     await person.shows("said", `'Scratch 1'!${at}: ${typed}`);
-    await press("ArrowDown");
+    await person.press("ArrowDown");
   }
   await page.keyboard.type("=BIMETAL.CONTACT.WATTS(20,A1)");
-  await press("Enter", "ArrowUp");
+  await person.press("Enter", "ArrowUp");
   await person.shows("note", 'drop: a number in V is wanted, not the text "0,157"');
 });
 
 test("completion and argument help in the grid are legible to axe", async () => {
-  const { page } = watched;
+  const { page } = person;
   await person.takeFreshSheet();
   /** Once it has come into sight: half there it is pale. */
   const offers = async (words: string) => {
@@ -95,63 +68,63 @@ test("completion and argument help in the grid are legible to axe", async () => 
   await page.keyboard.type("TTS(20,", { delay: 20 });
   await offers("BIMETAL.CONTACT.WATTS(current,drop");
   expect(await person.faults()).toEqual([]);
-  await press("Escape", "Escape");
+  await person.press("Escape", "Escape");
 });
 
 test("Tab and Shift+Tab, Home, Page Down and Control with Home and End move the selection; Alt with Page Up and Down the sheet", async () => {
   await person.takeFreshSheet();
-  await watched.page.keyboard.type("7");
-  await press("Tab", "Tab");
+  await person.page.keyboard.type("7");
+  await person.press("Tab", "Tab");
   await person.shows("said", "'Scratch 1'!C1: blank");
-  await holding("Shift", "Tab");
+  await person.holding("Shift", "Tab");
   await person.shows("said", "'Scratch 1'!B1: blank");
-  await press("Home");
+  await person.press("Home");
   await person.shows("said", "'Scratch 1'!A1: 7");
-  await press("PageDown");
-  await watched.page.waitForFunction(() => /'!A[12]\d: blank/.test(document.getElementById("said")?.textContent ?? ""));
-  await holding("Control", "Home");
+  await person.press("PageDown");
+  await person.page.waitForFunction(() => /'!A[12]\d: blank/.test(document.getElementById("said")?.textContent ?? ""));
+  await person.holding("Control", "Home");
   await person.shows("said", "'Scratch 1'!A1: 7");
-  await holding("Alt", "PageUp");
+  await person.holding("Alt", "PageUp");
   await person.shows("said", "'Try it'!A1");
-  await holding("Control", "PageUp");
+  await person.holding("Control", "PageUp");
   await person.shows("said", "'Read me'!A1");
-  await holding("Alt", "PageDown", "PageDown");
+  await person.holding("Alt", "PageDown", "PageDown");
   await person.shows("said", "'Scratch 1'!A1: 7");
 });
 
 test("a cell with a list offers its words, by keyboard too, and the keyboard comes back to the grid", async () => {
-  const { page } = watched;
-  await holding("Control", "Home");
+  const { page } = person;
+  await person.holding("Control", "Home");
   await person.shows("said", "Log!A1");
-  await press("ArrowDown", "ArrowRight", "ArrowRight", "ArrowRight", "ArrowRight");
+  await person.press("ArrowDown", "ArrowRight", "ArrowRight", "ArrowRight", "ArrowRight");
   await person.shows("said", "Log!E2: B");
   const words = () => page.$$eval("#words:not([hidden]) option", (all) => all.map((word) => word.textContent));
   expect(await words()).toEqual(["B", "C", "D", "IEC 60947-2", "IEC 60947-2 typical", "UL 489", "UL 489 typical"]);
   expect(await person.faults()).toEqual([]);
-  await holding("Alt", "ArrowDown");
-  await press("ArrowDown", "Enter");
+  await person.holding("Alt", "ArrowDown");
+  await person.press("ArrowDown", "Enter");
   await person.shows("said", "Log!E2: C");
   expect(await page.evaluate(() => document.activeElement?.closest("#grid")?.id)).toBe("grid");
-  await holding("Control", "KeyZ");
+  await person.holding("Control", "KeyZ");
   await person.shows("said", "Log!E2: B");
-  await press("ArrowRight");
+  await person.press("ArrowRight");
   await person.shows("said", "Log!F2: 1");
   expect(await words()).toEqual([]);
 });
 
 test("the keys are listed behind a button, legible to axe", async () => {
-  const { page } = watched;
+  const { page } = person;
   await page.click('[popovertarget="keys"]');
   await page.waitForSelector("#keys:popover-open");
   expect(await person.text("keys")).toContain("Ctrl+O, Ctrl+S");
   expect(await person.faults()).toEqual([]);
-  await press("Escape");
+  await person.press("Escape");
   expect(await page.$("#keys:popover-open")).toBeNull();
 });
 
 /** As the browser hands over what another program has put on the clipboard. */
 const paste = (items: Readonly<Record<string, string>>) =>
-  watched.page.evaluate((items) => {
+  person.page.evaluate((items) => {
     const clipboardData = new DataTransfer();
     for (const [type, value] of Object.entries(items)) clipboardData.setData(type, value);
     document.activeElement?.dispatchEvent(
@@ -163,17 +136,17 @@ test("lines between tabs fill cells: numbers, days and formulas as such; a comma
   await person.takeFreshSheet();
   await paste({ "text/plain": '20\tC\t2026-06-09\r\n0,157\t"a\tb"\t=1+2\r\n' });
   await person.shows("said", "'Scratch 1'!A1: 20");
-  await press("Home", "ArrowRight");
+  await person.press("Home", "ArrowRight");
   await person.shows("said", "'Scratch 1'!B1: C");
-  await press("ArrowRight");
+  await person.press("ArrowRight");
   await person.shows("said", "'Scratch 1'!C1: 2026-06-09");
-  await press("ArrowDown");
+  await person.press("ArrowDown");
   await person.shows("said", "'Scratch 1'!C2: 3; formula =1+2");
-  await press("ArrowLeft");
+  await person.press("ArrowLeft");
   await person.shows("said", "'Scratch 1'!B2: a\tb".replace("\t", " "));
-  await press("ArrowLeft");
+  await person.press("ArrowLeft");
   await person.shows("said", "'Scratch 1'!A2: 0,157");
-  await holding("Control", "KeyZ");
+  await person.holding("Control", "KeyZ");
   await person.shows("said", "'Scratch 1'!A1: blank");
 });
 
@@ -190,18 +163,18 @@ test("tables from office programs come with whole numbers and days, without thei
   await person.takeFreshSheet();
   await paste({ "text/html": office.openDocument, "text/plain": "0.16\theld\n2026-06-09\ttwo words\n" });
   await person.shows("said", "'Scratch 1'!A1: 0.157123");
-  await press("Home", "ArrowDown");
+  await person.press("Home", "ArrowDown");
   await person.shows("said", "'Scratch 1'!A2: 2026-06-09");
-  await press("ArrowDown");
+  await person.press("ArrowDown");
   await paste({ "text/html": office.openXml, "text/plain": "2026-06-09\t51\r\n" });
   await person.shows("said", "'Scratch 1'!A3: 2026-06-09");
-  await press("Home", "ArrowRight");
+  await person.press("Home", "ArrowRight");
   await person.shows("said", "'Scratch 1'!B3: 51");
 });
 
 /** Drops the page's own workbook under another name. */
 const drop = async (name: string) => {
-  const { page } = watched;
+  const { page } = person;
   const dropped = await page.evaluateHandle(async (name) => {
     const bytes = await (await fetch("workbook")).arrayBuffer();
     const data = new DataTransfer();
@@ -217,7 +190,7 @@ const drop = async (name: string) => {
 };
 
 test("a workbook dropped on the page is opened; where work would be lost a question comes first", async () => {
-  const { page } = watched;
+  const { page } = person;
   await drop("dropped.xlsx");
   // Nothing but its name once it is open; "Calculating …" before.
   await page.waitForFunction(() => document.getElementById("file")?.textContent === "dropped.xlsx");
@@ -229,7 +202,7 @@ test("a workbook dropped on the page is opened; where work would be lost a quest
   );
   expect(await person.faults()).toEqual([]);
   // Keep it has the keyboard.
-  await press("Enter");
+  await person.press("Enter");
   await page.waitForFunction(() => !document.querySelector(".shop-question"));
   expect(await person.text("file")).toBe("dropped.xlsx");
   expect(await person.text("sheets")).toContain("Scratch 1");
@@ -237,14 +210,14 @@ test("a workbook dropped on the page is opened; where work would be lost a quest
 
 test("Control with S saves a copy, and then nothing is unsaved", async () => {
   await person.takeFreshSheet();
-  await holding("Control", "KeyS");
+  await person.holding("Control", "KeyS");
   await person.shows("file", "test-log.xlsx: saved as a copy.");
   await drop("next.xlsx");
   await person.shows("file", "next.xlsx");
 });
 
 test("in a contrast theme page and grid are legible to axe", async () => {
-  const { page } = watched;
+  const { page } = person;
   const session = await page.createCDPSession();
   const features = [{ name: "forced-colors", value: "active" }];
   await session.send("Emulation.setEmulatedMedia", { features });

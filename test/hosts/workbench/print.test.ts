@@ -1,26 +1,14 @@
-import { openBrowser, type TestBrowser } from "../../support/browser";
-import { startBench } from "./bench";
+import { visits } from "./visits";
 
 // Explanations printed from the built workbench: one page each, whatever the paper.
 
-let browser: TestBrowser;
-let stop = () => {};
-
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterEach(() => stop());
-afterAll(() => browser.close());
+const visit = visits();
 
 /** Opens a workbook of the examples on its first answer, explained and typeset. */
 const explained = async (workbook: string) => {
-  const bench = await startBench(`examples/${workbook}`);
-  stop = bench.stop;
-  const watched = await browser.openPage();
-  await watched.page.setViewport({ width: 1280, height: 800 });
-  await watched.page.goto(bench.address);
-  await watched.page.waitForSelector(".pane-mathematics math");
-  return watched;
+  const person = await visit(`examples/${workbook}`);
+  await person.page.waitForSelector(".pane-mathematics math");
+  return person;
 };
 
 test.each([
@@ -28,13 +16,12 @@ test.each([
   ["panel-estimate.xlsx", "ENCLOSURE.PANEL"],
   ["breaker-study.xlsx", "THERMAL.FIT"],
 ])("the first answer of %s, by %s, fits one page of A4 and one of Letter", async (workbook, name) => {
-  const { page, complaints } = await explained(workbook);
+  const { page } = await explained(workbook);
   expect(await page.$eval("#pane", (pane) => pane.textContent)).toContain(`BIMETAL.${name}`);
   for (const format of ["A4", "Letter"] as const) {
     const pdf = Buffer.from(await page.pdf({ format })).toString("latin1");
     expect([format, pdf.match(/\/Type\s*\/Page\b/g)?.length]).toEqual([format, 1]);
   }
-  expect(complaints).toEqual([]);
 });
 
 test("on paper stands all that matters and nothing that is pressed, in light colours, also where the host is dark", async () => {

@@ -5,51 +5,26 @@ import ExcelJS from "exceljs";
 import { unzipSync } from "fflate";
 import { catalogue } from "../../../src/functions";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
-import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
-import { startBench, type Visit, visit } from "./bench";
 import { differing } from "./differing";
+import { type Visit, visits } from "./visits";
 
 // Workbooks of other writers (test/hosts/engine/corpus/README.md) opened in the built workbench, typed into, and saved.
 
 const corpus = join(__dirname, "../engine/corpus");
-let browser: TestBrowser;
-let folder: string;
-let stop = () => {};
-let watched: WatchedPage;
+const visit = visits();
 let person: Visit;
 
-beforeAll(async () => {
-  browser = await openBrowser();
-  folder = await mkdtemp(join(tmpdir(), "bimetal-package-"));
-});
-afterEach(async () => {
-  stop();
-  await watched.page.close();
-  expect(watched.complaints).toEqual([]);
-});
-afterAll(async () => {
-  await rm(folder, { recursive: true });
-  await browser.close();
-});
-
 const opened = async (name: string, from = corpus): Promise<Uint8Array> => {
-  const bench = await startBench(join(from, name));
-  stop = bench.stop;
-  watched = await browser.openPage();
-  person = await visit(watched.page, bench.address);
+  person = await visit(join(from, name));
   await person.shows("file", name);
   return new Uint8Array(await readFile(join(from, name)));
 };
 
-const press = async (...keys: Parameters<WatchedPage["page"]["keyboard"]["press"]>[0][]) => {
-  for (const key of keys) await watched.page.keyboard.press(key);
-};
-
 /** Selects a cell of the first sheet by keyboard. */
 const goTo = async (right: number, down: number) => {
-  await watched.page.click(".shop-sheet");
-  for (let i = 0; i < right; i++) await press("ArrowRight");
-  for (let i = 0; i < down; i++) await press("ArrowDown");
+  await person.page.click(".shop-sheet");
+  for (let i = 0; i < right; i++) await person.press("ArrowRight");
+  for (let i = 0; i < down; i++) await person.press("ArrowDown");
 };
 
 const ofSheets = /^xl\/worksheets\/[^/]*\.xml$/;
@@ -59,9 +34,9 @@ test("a workbook with charts and comments keeps them byte for byte; the cell tha
   await goTo(1, 1);
   await person.shows("said", "Log!B2: 0.16");
   await person.type("0.2");
-  await press("ArrowUp");
+  await person.press("ArrowUp");
   await person.shows("said", "Log!B2: 0.2");
-  const after = await person.download("#save", folder);
+  const after = await person.save();
   await person.shows("file", "by-xlsxwriter.xlsx: saved as a copy, with what is not shown here: charts,");
   const [old, now] = [unzipSync(before), unzipSync(after)];
   const kept = Object.keys(old).filter((part) => /chart|drawing|comments|media|theme|docProps|tables/.test(part));
@@ -78,18 +53,16 @@ test("a workbook with charts and comments keeps them byte for byte; the cell tha
 
 test("taken back, what was typed leaves no trace; a saved copy changes nothing in the grid", async () => {
   const before = await opened("by-xlsxwriter.xlsm");
-  const untouched = await person.download("#save", folder);
+  const untouched = await person.save();
   await goTo(1, 1);
   await person.type("0.2");
-  const typed = await person.download("#save", folder);
+  const typed = await person.save();
   expect(differing(untouched, typed)).toEqual(["xl/worksheets/sheet1.xml"]);
   await goTo(1, 1);
   await person.shows("said", "Log!B2: 0.2");
-  await watched.page.keyboard.down("Control");
-  await press("KeyZ");
-  await watched.page.keyboard.up("Control");
+  await person.holding("Control", "KeyZ");
   await person.shows("said", "Log!B2: 0.16");
-  const back = await person.download("#save", folder);
+  const back = await person.save();
   expect(differing(untouched, back)).toEqual([]);
   // Its macros are there, and so it keeps the name under which spreadsheets look for them.
   expect(differing(before, back).filter((part) => !ofSheets.test(part))).toEqual([]);
@@ -99,10 +72,10 @@ test("taken back, what was typed leaves no trace; a saved copy changes nothing i
 
 test("a renamed sheet makes a copy that is written anew, says so, and is no workbook with macros", async () => {
   await opened("by-xlsxwriter.xlsm");
-  await watched.page.click('[aria-label="Rename sheet Log"]');
-  await watched.page.keyboard.type("Bench");
-  await press("Enter");
-  const after = await person.download("#save", folder);
+  await person.page.click('[aria-label="Rename sheet Log"]');
+  await person.page.keyboard.type("Bench");
+  await person.press("Enter");
+  const after = await person.save();
   await person.shows(
     "file",
     "by-xlsxwriter.xlsx: saved as a copy, written anew because the sheet Log was renamed, without what stays in the original only:",
@@ -117,11 +90,13 @@ test("a workbook of values alone is saved too, with what its writer had put arou
   sheet.getCell("A1").value = "current";
   sheet.getCell("A2").value = 51;
   sheet.getCell("A2").note = "second meter";
+  const folder = await mkdtemp(join(tmpdir(), "bimetal-values-"));
   await workbook.xlsx.writeFile(join(folder, "values.xlsx"));
   const before = await opened("values.xlsx", folder);
+  await rm(folder, { recursive: true });
   await goTo(0, 1);
   await person.type("36");
-  const after = await person.download("#save", await mkdtemp(join(folder, "saved-")));
+  const after = await person.save();
   await person.shows("file", "values.xlsx: saved as a copy, with what is not shown here: comments, page set-up.");
   expect(differing(before, after)).toEqual(["xl/worksheets/sheet1.xml"]);
   expect(readWorkbook(after, catalogue).sheets[0]?.cells.map(({ value }) => value)).toEqual(["current", 36]);

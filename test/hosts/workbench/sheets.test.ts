@@ -1,57 +1,31 @@
-import { mkdtemp, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFile } from "node:fs/promises";
 import { catalogue } from "../../../src/functions";
+import type { Book } from "../../../src/hosts/engine/book";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
-import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
-import { startBench, type Visit, visit } from "./bench";
+import { type Visit, visits } from "./visits";
 
 // Ready sheets put into the grid from the pane, in a real browser.
 
-let browser: TestBrowser;
-let bench: Awaited<ReturnType<typeof startBench>>;
-let watched: WatchedPage;
+const visit = visits();
 let person: Visit;
-
-beforeAll(async () => {
-  [browser, bench] = await Promise.all([openBrowser(), startBench()]);
-});
-
-afterAll(async () => {
-  bench.stop();
-  await browser.close();
-});
-
 beforeEach(async () => {
-  watched = await browser.openPage();
-  person = await visit(watched.page, bench.address);
-});
-
-afterEach(async () => {
-  expect(watched.complaints).toEqual([]);
-  expect(watched.strayRequests).toEqual([]);
-  await watched.page.close();
+  person = await visit();
 });
 
 const openSheets = async () => {
-  await watched.page.click("#pane-tab-Sheets");
-  await watched.page.waitForSelector(".pane-sheet");
+  await person.page.click("#pane-tab-Sheets");
+  await person.page.waitForSelector(".pane-sheet");
 };
 const insert = async (name: string, as = name) => {
-  await watched.page.click(`[aria-label="Insert ${name}"]`);
+  await person.page.click(`[aria-label="Insert ${name}"]`);
   await person.shows("pane", `It stands in the new sheet “${as}”. Nothing else was touched.`);
 };
-const saved = async () => {
-  const folder = await mkdtemp(join(tmpdir(), "bimetal-sheets-"));
-  const book = readWorkbook(await person.download("#save", folder), catalogue);
-  await rm(folder, { recursive: true });
-  return book;
-};
-const cellOf = (book: Awaited<ReturnType<typeof saved>>, sheet: string, row: number, column: number) =>
+const saved = async (): Promise<Book> => readWorkbook(await person.save(), catalogue);
+const cellOf = (book: Book, sheet: string, row: number, column: number) =>
   book.sheets.find(({ name }) => name === sheet)?.cells.find((cell) => cell.row === row && cell.column === column);
 
 test("by keyboard alone a ready sheet is found, put in, and the keyboard stays where it was", async () => {
-  const { page } = watched;
+  const { page } = person;
   await page.focus("#pane-tab-Explain");
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("ArrowRight");
@@ -67,7 +41,7 @@ test("by keyboard alone a ready sheet is found, put in, and the keyboard stays w
 });
 
 test("the same sheet once more has a name of its own, and what was there before is as it was", async () => {
-  const { page } = watched;
+  const { page } = person;
   await openSheets();
   await insert("Test log");
   await page.keyboard.press("F6");
@@ -94,7 +68,7 @@ test("the same sheet once more has a name of its own, and what was there before 
 });
 
 test("a line typed into a new log is judged at once; a saved copy keeps formulas, tables and lists of words", async () => {
-  const { page } = watched;
+  const { page } = person;
   await openSheets();
   await insert("Test log");
   // From the pane F6 leads on to the grid.
@@ -142,7 +116,7 @@ test("what the grid cannot draw is told beforehand", async () => {
 });
 
 test("the list of ready sheets keeps within a narrow pane, light and dark", async () => {
-  const { page } = watched;
+  const { page } = person;
   await openSheets();
   await page.setViewport({ width: 320, height: 700 });
   for (const value of ["light", "dark"]) {

@@ -6,46 +6,15 @@ import { catalogue } from "../../../src/functions";
 import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { writeWorkbook } from "../../../src/hosts/engine/xlsx/write-workbook";
-import { openBrowser, type TestBrowser, type WatchedPage } from "../../support/browser";
-import { startBench, type Visit, visit } from "./bench";
+import { type Visit, visits } from "./visits";
 
 // The built workbench in a real browser, driven by keyboard and mouse as a person would.
 
-let browser: TestBrowser;
-let bench: Awaited<ReturnType<typeof startBench>>;
-let watched: WatchedPage;
+const visit = visits();
 let person: Visit;
-
-beforeAll(async () => {
-  [browser, bench] = await Promise.all([openBrowser(), startBench()]);
-});
-
-afterAll(async () => {
-  bench.stop();
-  await browser.close();
-});
-
 beforeEach(async () => {
-  watched = await browser.openPage();
-  person = await visit(watched.page, bench.address);
+  person = await visit();
 });
-
-afterEach(async () => {
-  // No policy violation, no error, no request to another machine: whatever was done.
-  expect(watched.complaints).toEqual([]);
-  expect(watched.strayRequests).toEqual([]);
-  await watched.page.close();
-});
-
-const press = async (...keys: Parameters<WatchedPage["page"]["keyboard"]["press"]>[0][]) => {
-  for (const key of keys) await watched.page.keyboard.press(key);
-};
-
-const withControl = async (key: "KeyC" | "KeyV" | "KeyZ") => {
-  await watched.page.keyboard.down("Control");
-  await press(key);
-  await watched.page.keyboard.up("Control");
-};
 
 test("it opens the example log on a verdict, which the pane explains", async () => {
   await person.shows("file", "test-log.xlsx");
@@ -60,13 +29,13 @@ test("a first formula typed into a fresh sheet spills, and the pane tells the mu
   // Nobody has to know that the formula's own cell is the one above.
   await person.shows("pane", "Cell A1, above the selected one");
   await person.shows("pane", "At 51 A a sound breaker trips not before 1 s and within 60 s.");
-  await press("ArrowUp", "ArrowRight");
+  await person.press("ArrowUp", "ArrowRight");
   await person.shows("said", `'Scratch 1'!B1: 60; formula =BIMETAL.TRIP.RANGE(51,20,"C")`);
   await person.shows("pane", "Cell B1");
   const pane = await person.text("pane");
   // IEC 60898-1 Table 7, test c: at 2.55 × not within 1 s, within 60 s up to 32 A. 51 A ÷ 20 A = 2.55, by hand.
   expect(pane).toContain("51 A");
-  await watched.page.waitForSelector(".pane-mathematics math");
+  await person.page.waitForSelector(".pane-mathematics math");
   expect(await person.text("pane")).toContain("2.55");
   expect(pane).toMatch(/shortest\s?1 s/);
   expect(pane).toMatch(/longest\s?\(this cell\)\s?60 s/);
@@ -78,62 +47,62 @@ test("a first formula typed into a fresh sheet spills, and the pane tells the mu
 test("a refusal shows its sentence above the grid, in the pane, and beside the pointer", async () => {
   await person.takeFreshSheet();
   await person.type('=BIMETAL.TRIP.RANGE("x",20,"C")');
-  await press("ArrowUp");
+  await person.press("ArrowUp");
   const sentence = 'current: a number in A is wanted, not the text "x".';
   await person.shows("note", sentence);
   await person.shows("pane", sentence);
-  const grid = await (await watched.page.$("#grid"))?.boundingBox();
+  const grid = await (await person.page.$("#grid"))?.boundingBox();
   if (!grid) throw new Error("There is no grid.");
-  await watched.page.mouse.move(grid.x + 90, grid.y + 30);
-  await watched.page.mouse.move(grid.x + 92, grid.y + 31);
-  await watched.page.waitForSelector(".shop-tip:not([hidden])", { timeout: 5000 });
-  expect(await watched.page.$eval(".shop-tip", (tip) => tip.textContent)).toBe(sentence);
+  await person.page.mouse.move(grid.x + 90, grid.y + 30);
+  await person.page.mouse.move(grid.x + 92, grid.y + 31);
+  await person.page.waitForSelector(".shop-tip:not([hidden])", { timeout: 5000 });
+  expect(await person.page.$eval(".shop-tip", (tip) => tip.textContent)).toBe(sentence);
 });
 
 test("the formula line completes a name and helps with its arguments", async () => {
-  const { page } = watched;
+  const { page } = person;
   await person.takeFreshSheet();
-  await press("F6");
+  await person.press("F6");
   await page.keyboard.type("=contact.wa");
   await person.shows("options", "BIMETAL.CONTACT.WATTS");
   expect(await person.faults()).toEqual([]);
-  await press("Enter");
+  await person.press("Enter");
   await page.keyboard.type("20,");
   await person.shows("help", "drop: the voltage drop across the pole");
   await page.keyboard.type("0.16)");
-  await press("Enter");
+  await person.press("Enter");
   // 20 A × 0.16 V = 3.2 W, by hand.
   await person.shows("said", "'Scratch 1'!A1: 3.2; formula =BIMETAL.CONTACT.WATTS(20,0.16)");
 });
 
 test("the grid helps while a formula is typed into a cell", async () => {
-  const { page } = watched;
+  const { page } = person;
   await person.takeFreshSheet();
   await page.keyboard.type("=BIMETAL.CONTACT.WA", { delay: 5 });
   const isOffered = () => document.body.textContent?.includes("The heat a pole makes");
   await page.waitForFunction(isOffered, { timeout: 5000 });
-  await press("Escape", "Escape");
+  await person.press("Escape", "Escape");
 });
 
 test("copying, pasting, undoing and the cell's menu break no rule of the page", async () => {
-  const { page } = watched;
-  await page.browserContext().setPermission(bench.address, ...permissions);
+  const { page } = person;
+  await page.browserContext().setPermission(new URL(page.url()).origin, ...permissions);
   await person.takeFreshSheet();
   await person.type("=BIMETAL.CONTACT.WATTS(20,0.16)");
-  await press("ArrowUp");
+  await person.press("ArrowUp");
   await person.shows("said", "'Scratch 1'!A1: 3.2");
-  await withControl("KeyC");
+  await person.holding("Control", "KeyC");
   await page.waitForFunction(async () => (await navigator.clipboard.readText()) === "3.2");
-  await press("ArrowRight");
+  await person.press("ArrowRight");
   await person.shows("said", "'Scratch 1'!B1: blank");
-  await withControl("KeyV");
+  await person.holding("Control", "KeyV");
   await person.shows("said", "'Scratch 1'!B1: 3.2");
-  await withControl("KeyZ");
+  await person.holding("Control", "KeyZ");
   await person.shows("said", "'Scratch 1'!B1: blank");
   const grid = await (await page.$("#grid"))?.boundingBox();
   await page.mouse.click((grid?.x ?? 0) + 90, (grid?.y ?? 0) + 30, { button: "right" });
   await page.waitForFunction(() => document.body.textContent?.includes("Paste"), { timeout: 5000 });
-  await press("Escape");
+  await person.press("Escape");
 });
 
 const permissions = (["clipboard-read", "clipboard-write"] as const).map((name) => ({
@@ -144,17 +113,17 @@ const permissions = (["clipboard-read", "clipboard-write"] as const).map((name) 
 test("F6 goes round the parts of the page, so the grid is no trap", async () => {
   await person.takeFreshSheet();
   const focus = () =>
-    watched.page.evaluate(() => document.activeElement?.closest("#grid, #pane, #sheets, #formula")?.id);
+    person.page.evaluate(() => document.activeElement?.closest("#grid, #pane, #sheets, #formula")?.id);
   const went = [await focus()];
   for (let i = 0; i < 4; i++) {
-    await press("F6");
+    await person.press("F6");
     went.push(await focus());
   }
   expect(went).toEqual(["grid", "formula", "sheets", "pane", "grid"]);
 });
 
 test("a function is found by a word, filled in, answered and inserted", async () => {
-  const { page } = watched;
+  const { page } = person;
   await person.takeFreshSheet();
   await page.click("#pane-tab-Functions");
   await page.type("#pane-find", "power loss limit");
@@ -174,11 +143,9 @@ test("a function is found by a word, filled in, answered and inserted", async ()
 test("a saved copy holds what was read and what was typed", async () => {
   await person.takeFreshSheet();
   await person.type('=BIMETAL.TRIP.RANGE(51,20,"C")');
-  await press("ArrowUp");
+  await person.press("ArrowUp");
   await person.shows("said", "A1: 1;");
-  const folder = await mkdtemp(join(tmpdir(), "bimetal-saved-"));
-  const saved = readWorkbook(await person.download("#save", folder), catalogue);
-  await rm(folder, { recursive: true });
+  const saved = readWorkbook(await person.save(), catalogue);
   const scratch = saved.sheets.find(({ name }) => name === "Scratch 1");
   expect(scratch?.cells).toEqual([
     expect.objectContaining({ row: 0, column: 0, value: 1, formula: '=BIMETAL.TRIP.RANGE(51,20,"C")' }),
@@ -190,7 +157,7 @@ test("a saved copy holds what was read and what was typed", async () => {
 });
 
 test("another workbook is opened; its names and tables are followed, and what the grid cannot calculate keeps its value and is told", async () => {
-  const { page } = watched;
+  const { page } = person;
   const folder = await mkdtemp(join(tmpdir(), "bimetal-open-"));
   const file = join(folder, "other.xlsx");
   await writeFile(file, writeWorkbook(otherBook, catalogue));
@@ -208,12 +175,12 @@ test("another workbook is opened; its names and tables are followed, and what th
   await page.$$eval(".pane-input-from .pane-go", (buttons) => (buttons as HTMLElement[])[0]?.click());
   await person.shows("said", "Ways!A2: 20");
   // A table's column in a formula that is typed: the file's words stand in the line, the grid's in the grid.
-  await press("ArrowRight", "ArrowRight", "ArrowRight");
+  await person.press("ArrowRight", "ArrowRight", "ArrowRight");
   await person.shows("said", "Ways!D2: 6; formula =BIMETAL.CONTACT.WATTS(Load,Ways[drop])");
-  await press("F6");
+  await person.press("F6");
   await page.$eval("#formula", (line) => (line as HTMLInputElement).select());
   await page.keyboard.type("=BIMETAL.CONTACT.WATTS(2*Load,Ways[drop])");
-  await press("Enter");
+  await person.press("Enter");
   // 40 A × 0.3 V, by hand.
   await person.shows("said", "Ways!D2: 12");
 });
@@ -236,7 +203,7 @@ const otherBook: Book = {
 };
 
 test("on a narrow page the pane stands below the grid and nothing runs out of it", async () => {
-  const { page } = watched;
+  const { page } = person;
   await page.setViewport({ width: 320, height: 700 });
   const excess = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   expect(excess).toBeLessThanOrEqual(0);
@@ -248,7 +215,7 @@ test("on a narrow page the pane stands below the grid and nothing runs out of it
 });
 
 test("in the dark the page and the grid are dark, and still legible to axe", async () => {
-  const { page } = watched;
+  const { page } = person;
   await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: "dark" }]);
   await page.reload();
   await person.shows("pane", "BIMETAL.TRIP.VERDICT");
