@@ -3,6 +3,7 @@ import { BadInput } from "../definition/bad-input";
 import { type Argument, sayText } from "../definition/cells";
 import { type AnyDefinition, define, type Row } from "../definition/define";
 import { type Explained, explained } from "../definition/explained";
+import { linesOf } from "../definition/lines-of";
 import { label, type Parameter, plain } from "../definition/parameter";
 import { citation } from "../metrology/source";
 
@@ -24,8 +25,12 @@ const explain = (catalogue: readonly AnyDefinition[]): AnyDefinition =>
       "Explains a call in rows of two columns: what, and the text. The same steps, cautions and sources that the pane shows.",
     parameters: { name: label("the function to explain, with or without BIMETAL. before it"), arguments: rest },
     results: [
-      { name: "what", unit: "", meaning: "the kind of row: input, step, answer, caution, source" },
-      { name: "text", unit: "", meaning: "one plain line" },
+      {
+        name: "what",
+        unit: "",
+        meaning: "the kind of row: input, step, answer, caution, source; blank where a text goes on",
+      },
+      { name: "text", unit: "", meaning: "one plain line, as long as a page is wide" },
     ],
     answers: "rows",
     sources: [{ document: "the explained function's own sources stand in its rows", standing: "derived" }],
@@ -37,7 +42,7 @@ const explain = (catalogue: readonly AnyDefinition[]): AnyDefinition =>
         worked: "the sentence for a missing argument, written by hand",
       },
     ],
-    calculate: ({ name, arguments: args }) => rowsOf(explained(named(catalogue, name), args)),
+    calculate: ({ name, arguments: args }) => rowsOf(explained(named(catalogue, name), args)).flatMap(inLines),
     explain: ({ name }, _, rows) => ({
       steps: [
         {
@@ -72,7 +77,7 @@ const rowsOf = ({
   cautions,
   sources,
   refusal,
-}: Explained): Row[] => {
+}: Explained): string[][] => {
   if (refusal) return [["refused", refusal.sentence]];
   return [
     [name, summary],
@@ -85,3 +90,9 @@ const rowsOf = ({
     ...sources.map((source) => ["source", citation(source)]),
   ];
 };
+
+/** In characters. Cells into which an answer spills do not wrap. */
+const lineLength = 110;
+
+const inLines = ([what = "", text = ""]: readonly string[]): Row[] =>
+  linesOf(text, lineLength).map((line, i) => [i === 0 ? what : "", line]);

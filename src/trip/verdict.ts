@@ -135,5 +135,8 @@ const inside = (asked: Asked, { current, time, outcome }: Trial): string => {
 const tooClose = (asked: Asked, { current, currentError, time, timeError }: Trial): string =>
   `${say(current, "A")} ± ${say(currentError, "A")} and ${say(time, "s")} ± ${say(timeError, "s")} lie on both sides of a line (here ${fromTo(asked.rangeAt(current))})`;
 
-const fromTo = ({ shortest, longest }: TripRange): string =>
-  `${Number.isFinite(shortest.seconds) ? say(shortest.seconds, "s") : "for ever"} to ${Number.isFinite(longest.seconds) ? say(longest.seconds, "s") : "no limit"}`;
+const fromTo = ({ shortest, longest }: TripRange): string => {
+  if (!Number.isFinite(shortest.seconds)) return "for ever";
+  if (Number.isFinite(longest.seconds)) return `${say(shortest.seconds, "s")} to ${say(longest.seconds, "s")}`;
+  return shortest.seconds === 0 ? "any time" : `${say(shortest.seconds, "s")} or any time longer`;
+};

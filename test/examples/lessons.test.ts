@@ -151,7 +151,11 @@ test("every lesson explains one of its answers, with cautions and sources, and m
     const kinds = Array.from({ length: rows }, (_, i) =>
       view.valueAt({ sheet: sheet.name, row: start.row + i, column: 0 }),
     );
+    const texts = kinds.map((_, i) => String(view.valueAt({ sheet: sheet.name, row: start.row + i, column: 1 })));
     view.close();
+    // Cells that an answer spills into do not wrap: no line is longer than a page is wide.
+    expect(Math.max(...texts.map((text) => text.length))).toBeLessThanOrEqual(110);
+    expect(kinds).toContain("");
     for (const kind of ["input", "step", "answer", "caution", "source"]) expect(kinds).toContain(kind);
     expect(sheet.cells.filter(({ style, value }) => style?.fill === "FFF2A8" && value !== null).length).toBeGreaterThan(
       1,

@@ -82,6 +82,15 @@ describe("a trip", () => {
     );
   });
 
+  test("where a sound breaker may hold, the reason names no longest time", () => {
+    // 25 A lies between 1.13 and 1.45 × 20 A; 20 A must be carried for ever.
+    expect(judge(20, "C", { current: 25, time: 900, outcome: "held" }).why).toMatch(
+      /may take [\d.]+ s or any time longer$/,
+    );
+    expect(judge(20, "C", { current: 20, time: 900, outcome: "held" }).why).not.toContain("limit");
+    expect(judge(20, "IEC 60947-2", { current: 24, time: 900, outcome: "held" }).why).toContain("may take any time");
+  });
+
   test("far too quick below the magnetic band asks for a clock time", () => {
     expect(judge(20, "C", { time: 45 / 86400 }).why).toContain("Multiply it by 86400");
     expect(judge(20, "C", { current: 150, time: 0.0005 }).why).not.toContain("86400");

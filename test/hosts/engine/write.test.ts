@@ -107,6 +107,8 @@ describe("a new workbook", () => {
     expect(sheet?.getColumn(3).width).toBe(20);
     expect(sheet?.views[0]).toMatchObject({ state: "frozen", ySplit: 1 });
     expect(sheet?.getTable("Trials")).toBeDefined();
+    // Printed, all columns stand on one page, and rows go on over as many as they need.
+    expect(sheet?.pageSetup).toMatchObject({ fitToPage: true, fitToHeight: 0, orientation: "landscape" });
   });
 
   test.each([[""], ["a/b"], ["x".repeat(32)], ["'quoted'"]])("no sheet is called %j", (name) => {

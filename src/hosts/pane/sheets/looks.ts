@@ -1,4 +1,5 @@
 import type { Cell } from "../../../definition/cells";
+import { linesOf } from "../../../definition/lines-of";
 import { tied } from "../explain/tied";
 import type { Look, ReadyCell } from "./ready-sheet";
 
@@ -27,12 +28,4 @@ export const linesDown = (row: number, column: number, lines: readonly string[],
   lines.flatMap((line, i) => one(row + i, column, line, style));
 
 /** A paragraph as lines of a length: rows that wrap are as high as they should be in few programs. */
-export const broken = (text: string, length: number): string[] => {
-  const lines = [""];
-  for (const word of tied(text).split(" ")) {
-    const line = lines.pop() ?? "";
-    if (line.length + word.length >= length) lines.push(line, word);
-    else lines.push(line === "" ? word : `${line} ${word}`);
-  }
-  return lines;
-};
+export const broken = (text: string, length: number): string[] => linesOf(tied(text), length);
