@@ -15,6 +15,10 @@ export type Argument = Cell | Range | undefined;
 /** What a function may put into one cell. "" shows as an empty cell. */
 export type Answer = number | string | boolean;
 
+/** Whether two cells hold the same; errors are the same by their codes. */
+export const holdSame = (a: Cell, b: Cell): boolean =>
+  a === b || (a instanceof CellError && b instanceof CellError && a.code === b.code);
+
 export const isRange = (argument: Argument): argument is Range => Array.isArray(argument);
 
 /** A text in a sentence: on one line, and cut where it runs on. */

@@ -49,6 +49,9 @@ export interface Style {
   readonly wrap?: boolean;
 }
 
+/** All that a style says. */
+export const looks: readonly (keyof Style)[] = ["format", "bold", "italic", "fill", "color", "wrap"];
+
 /** A table: its block holds the heading row, the rows and the totals row. */
 export interface Table {
   readonly name: string;

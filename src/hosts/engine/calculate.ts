@@ -4,7 +4,7 @@ import type { Book } from "./book";
 import { BREAKDOWN } from "./breakdowns";
 import { circularCells } from "./circles";
 import { engineComplaints, type GridView } from "./grid-view";
-import { type Place, sayPlace } from "./place";
+import { keyOf, type Place, sayPlace } from "./place";
 import { type Kept, readable } from "./readable";
 import { type Run, type RunOptions, runEngine } from "./run";
 import { ROOM } from "./snapshot";
@@ -73,14 +73,14 @@ const formulaPlaces = (book: Book): Place[] =>
 /** Answers that a spreadsheet would not give: several cells for a formula that is stored for one, the engine's own complaints. */
 const faultsOf = (book: Book, view: GridView, spelling: Spelling): Fault[] =>
   book.sheets.flatMap((sheet) => {
-    const anchors = new Set(view.spillsOn(sheet.name).map(({ row, column }) => `${row} ${column}`));
+    const anchors = new Set(view.spillsOn(sheet.name).map(keyOf));
     return sheet.cells.flatMap(({ row, column, formula, stored }): Fault[] => {
       if (formula === undefined) return [];
       const place = { sheet: sheet.name, row, column };
       const value = view.valueAt(place);
       if (value instanceof CellError && (engineComplaints.includes(value.code) || view.messageAt(place) === BREAKDOWN))
         return [[sayPlace(place), "The engine cannot calculate it."]];
-      if (stored === "single" && anchors.has(`${row} ${column}`) && !spelling.isOurs(formula))
+      if (stored === "single" && anchors.has(keyOf(place)) && !spelling.isOurs(formula))
         return [[sayPlace(place), "Its answer fills several cells, but the file keeps it for one."]];
       return [];
     });

@@ -52,3 +52,24 @@ export const readBlock = (text: string): Block | undefined => {
 
 export const isIn = (block: Block, { row, column }: Pick<Place, "row" | "column">): boolean =>
   row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
+
+/** The smallest block that holds two others. */
+export const around = (a: Block, b: Block): Block => {
+  const [row, column] = [Math.min(a.row, b.row), Math.min(a.column, b.column)];
+  return {
+    row,
+    column,
+    rows: Math.max(a.row + a.rows, b.row + b.rows) - row,
+    columns: Math.max(a.column + a.columns, b.column + b.columns) - column,
+  };
+};
+
+/** Whether two blocks share a cell. */
+export const overlap = (a: Block, b: Block): boolean =>
+  a.row < b.row + b.rows &&
+  b.row < a.row + a.rows &&
+  a.column < b.column + b.columns &&
+  b.column < a.column + a.columns;
+
+/** What tells a cell from the others of its sheet. */
+export const keyOf = ({ row, column }: Pick<Place, "row" | "column">): string => `${row} ${column}`;

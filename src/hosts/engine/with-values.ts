@@ -1,5 +1,6 @@
 import type { Book, Sheet, SheetCell } from "./book";
 import type { GridView } from "./grid-view";
+import { keyOf } from "./place";
 
 /** A book with the values of a calculation beside its formulas, and the cells that its answers fill: ready to be written. */
 export const withValues = (book: Book, view: GridView): Book => ({
@@ -8,7 +9,7 @@ export const withValues = (book: Book, view: GridView): Book => ({
 });
 
 const filledCells = (sheet: Sheet, view: GridView): SheetCell[] => {
-  const cells = new Map(sheet.cells.map((cell) => [`${cell.row} ${cell.column}`, cell]));
+  const cells = new Map(sheet.cells.map((cell) => [keyOf(cell), cell]));
   const valueAt = (row: number, column: number) => view.valueAt({ sheet: sheet.name, row, column });
   for (const [key, cell] of cells)
     if (cell.formula !== undefined)
@@ -20,7 +21,7 @@ const filledCells = (sheet: Sheet, view: GridView): SheetCell[] => {
   for (const { row: top, column: left, rows, columns } of view.spillsOn(sheet.name))
     for (let row = top; row < top + rows; row++)
       for (let column = left; column < left + columns; column++) {
-        const key = `${row} ${column}`;
+        const key = keyOf({ row, column });
         const isFirst = row === top && column === left;
         const cell = cells.get(key);
         if (isFirst && cell)

@@ -3,7 +3,7 @@ import { basename, dirname, join, resolve } from "node:path";
 import type { Calculated } from "../engine/calculate";
 import type { Spelling } from "../engine/spelling";
 import type { OpenedWorkbook } from "../engine/xlsx/open-workbook";
-import { type Patched, patchWorkbook } from "../engine/xlsx/patch-workbook";
+import { leftFormulas, type Patched, patchWorkbook } from "../engine/xlsx/patch-workbook";
 import { type ValuesCopy, valuesCopy } from "../engine/xlsx/values-copy";
 import type { Asked } from "./recalculate-words";
 import { writeSafely } from "./write-safely";
@@ -42,7 +42,7 @@ export const copiesOf = (
   spelling: Spelling,
 ): Copy[] => [
   ...(values === undefined ? [] : [shownCopy(values, valuesCopy(opened, grid, spelling))]),
-  ...(out === undefined ? [] : [judgedCopy(out, patchWorkbook(opened, grid, spelling))]),
+  ...(out === undefined ? [] : [judgedCopy(out, patchWorkbook(opened, grid, { left: leftFormulas(grid) }, spelling))]),
 ];
 
 const shownCopy = (path: string, { bytes, shown, filled }: ValuesCopy): Copy => ({

@@ -5,7 +5,7 @@ import { Spelling } from "../../../src/hosts/engine/spelling";
 import { metadataPart } from "../../../src/hosts/engine/xlsx/metadata";
 import { withDynamicMark } from "../../../src/hosts/engine/xlsx/metadata-merge";
 import { openWorkbook, readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
-import { patchWorkbook } from "../../../src/hosts/engine/xlsx/patch-workbook";
+import { leftFormulas, patchWorkbook } from "../../../src/hosts/engine/xlsx/patch-workbook";
 import { partsOf, sheetAround, workbookAround } from "./packages";
 
 const sheet1 = "xl/worksheets/sheet1.xml";
@@ -14,7 +14,7 @@ const main = 'xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"'
 const recalculated = async (bytes: Uint8Array) => {
   const opened = openWorkbook(bytes, catalogue);
   const grid = await calculate(opened.book, catalogue);
-  const { bytes: after } = patchWorkbook(opened, grid, new Spelling(catalogue));
+  const { bytes: after } = patchWorkbook(opened, grid, { left: leftFormulas(grid) }, new Spelling(catalogue));
   grid.close();
   return after;
 };

@@ -1,7 +1,8 @@
 import { catalogue } from "../../../src/functions";
 import { Spelling } from "../../../src/hosts/engine/spelling";
+import type { ColumnWish } from "../../../src/hosts/engine/xlsx/column-splices";
 import { editWorkbook } from "../../../src/hosts/engine/xlsx/edit-workbook";
-import type { SheetEdits } from "../../../src/hosts/engine/xlsx/edits";
+import type { RowWish, SheetEdits } from "../../../src/hosts/engine/xlsx/edits";
 import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { packageOf, partsOf, sheetAround, workbookAround } from "./packages";
 
@@ -89,7 +90,7 @@ test("a column is taken out of the row it is written in; what is said of it besi
   const bytes = workbookAround(
     cols('<col min="1" max="4" width="8" style="2" bestFit="1"/><col min="9" max="9" width="3"/>'),
   );
-  const columns = new Map([
+  const columns = new Map<number, ColumnWish>([
     [1, { width: 20 }],
     [6, { width: 5, hidden: true }],
   ]);
@@ -107,7 +108,7 @@ test("a column is taken out of the row it is written in; what is said of it besi
 
 test("a row's height stands in its tag, also where there was no row", () => {
   const bytes = workbookAround(sheetAround('<row r="2" spans="1:1" ht="9"><c r="A2"><v>1</v></c></row>'));
-  const rows = new Map([
+  const rows = new Map<number, RowWish>([
     [0, { hidden: true }],
     [1, { height: 30 }],
   ]);

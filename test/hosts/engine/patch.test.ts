@@ -7,14 +7,14 @@ import { calculate } from "../../../src/hosts/engine/calculate";
 import { Spelling } from "../../../src/hosts/engine/spelling";
 import { metadataPart } from "../../../src/hosts/engine/xlsx/metadata";
 import { openWorkbook, readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
-import { patchWorkbook } from "../../../src/hosts/engine/xlsx/patch-workbook";
+import { leftFormulas, patchWorkbook } from "../../../src/hosts/engine/xlsx/patch-workbook";
 import { readEntries } from "../../../src/hosts/engine/xlsx/zip";
 import { partsOf, sheetAround, workbookAround } from "./packages";
 
 const recalculated = async (bytes: Uint8Array) => {
   const opened = openWorkbook(bytes, catalogue);
   const grid = await calculate(opened.book, catalogue);
-  const patched = patchWorkbook(opened, grid, new Spelling(catalogue));
+  const patched = patchWorkbook(opened, grid, { left: leftFormulas(grid) }, new Spelling(catalogue));
   grid.close();
   return { ...patched, before: partsOf(bytes), after: partsOf(patched.bytes) };
 };

@@ -1,8 +1,9 @@
 import type { Sheet } from "../book";
-import { type Block, readBlock, sayBlock } from "../place";
+import { around, type Block, overlap, readBlock, sayBlock } from "../place";
 import { CannotKeep } from "./cannot-keep";
 import { keptTag, tag } from "./cell-text";
 import { type ColumnWish, columnSplices } from "./column-splices";
+import { listSplices } from "./list-splices";
 import type { Walk } from "./sheet-walk";
 import type { Splice } from "./splice";
 import { pane } from "./write-sheet";
@@ -65,11 +66,11 @@ export class AroundRows implements Pick<Walk, "element" | "elementEnd"> {
   /** `filled`: cells that the part did not have. */
   splices({ columns, frozen, merged }: AroundWish, filled: Block | undefined): Splice[] {
     if (this.#sheetData < 0) throw new CannotKeep("one of its sheets has no place for cells");
-    const written = { open: this.#cols?.open, closeFrom: this.#cols?.closeFrom ?? 0, columns: this.#columns };
+    const written = { ...this.#cols, columns: this.#columns, otherwise: this.#sheetData };
     return [
       ...(filled ? this.#widened(filled) : []),
       ...(frozen ? this.#frozen(frozen) : []),
-      ...(columns ? columnSplices({ ...written, sheetData: this.#sheetData }, columns) : []),
+      ...(columns ? columnSplices(written, columns) : []),
       ...(merged ? this.#mergedToo(merged) : []),
     ];
   }
@@ -105,39 +106,7 @@ export class AroundRows implements Pick<Walk, "element" | "elementEnd"> {
   #mergedToo(blocks: readonly Block[]): Splice[] {
     const free = blocks.filter((block) => !this.#merged.some((other) => overlap(block, other)));
     const put = free.map((block) => tag("mergeCell", { ref: sayBlock(block) }, "/>")).join("");
-    const written = this.#mergeCells;
-    if (put === "") return [];
-    if (!written)
-      return [
-        {
-          from: this.#afterRows,
-          to: this.#afterRows,
-          put: `${tag("mergeCells", { count: String(free.length) })}${put}</mergeCells>`,
-        },
-      ];
-    const { open, closeFrom } = written;
-    const opening = keptTag("mergeCells", { ...open.attributes, count: String(this.#merged.length + free.length) });
-    if (open.isSelfClosing) return [{ from: open.from, to: open.to, put: `${opening}${put}</mergeCells>` }];
-    return [
-      { from: open.from, to: open.to, put: opening },
-      { from: closeFrom, to: closeFrom, put },
-    ];
+    const count = String(this.#merged.length + free.length);
+    return listSplices("mergeCells", { ...this.#mergeCells, otherwise: this.#afterRows }, put, { count });
   }
 }
-
-/** The smallest block that holds two. */
-export const around = (a: Block, b: Block): Block => {
-  const [row, column] = [Math.min(a.row, b.row), Math.min(a.column, b.column)];
-  return {
-    row,
-    column,
-    rows: Math.max(a.row + a.rows, b.row + b.rows) - row,
-    columns: Math.max(a.column + a.columns, b.column + b.columns) - column,
-  };
-};
-
-const overlap = (a: Block, b: Block): boolean =>
-  a.row < b.row + b.rows &&
-  b.row < a.row + a.rows &&
-  a.column < b.column + b.columns &&
-  b.column < a.column + a.columns;

@@ -6,6 +6,16 @@ import type { Opened } from "./xml";
 /** Cells by row and column. */
 export type Cells<T> = ReadonlyMap<number, ReadonlyMap<number, T>>;
 
+export const putCell = <T>(
+  cells: Map<number, Map<number, T>>,
+  { row, column }: { readonly row: number; readonly column: number },
+  content: T,
+): void => {
+  const inRow = cells.get(row);
+  if (inRow) inRow.set(column, content);
+  else cells.set(row, new Map([[column, content]]));
+};
+
 /** How the cells of a sheet's part become others. */
 export interface CellWork<T> {
   /** A cell that stands nowhere yet, "" when it need not stand anywhere; `row` is the tag of its row when that is there. */

@@ -1,4 +1,5 @@
-import { keptTag, tag } from "./cell-text";
+import { keptTag } from "./cell-text";
+import { listSplices, type WrittenList } from "./list-splices";
 import type { Splice } from "./splice";
 import type { Opened } from "./xml";
 
@@ -6,16 +7,12 @@ import type { Opened } from "./xml";
 export interface ColumnWish {
   /** In characters of the default font. */
   readonly width?: number;
-  readonly hidden?: boolean;
+  readonly hidden?: true;
 }
 
-/** The columns of a sheet's part as they are written; `columns` lie within `open` and `closeFrom`. */
-export interface WrittenColumns {
-  readonly open: Opened | undefined;
-  readonly closeFrom: number;
+/** The columns of a sheet's part as they are written. */
+interface WrittenColumns extends WrittenList {
   readonly columns: readonly Opened[];
-  /** The place of "<sheetData", before which they stand. */
-  readonly sheetData: number;
 }
 
 /** Splices that make some columns others; one that is written together with its neighbours is taken out of their row. */
@@ -48,12 +45,7 @@ export const columnSplices = (written: WrittenColumns, wishes: ReadonlyMap<numbe
     if (next <= last) put += columnText(attributes, next, last);
     splices.push({ from, to, put });
   }
-  const rest = fresh(Infinity);
-  const { open, closeFrom, sheetData } = written;
-  if (rest === "") return splices;
-  if (!open) return [{ from: sheetData, to: sheetData, put: `<cols>${rest}</cols>` }];
-  if (open.isSelfClosing) return [{ from: open.from, to: open.to, put: `<cols>${rest}</cols>` }];
-  return [...splices, { from: closeFrom, to: closeFrom, put: rest }];
+  return [...splices, ...listSplices("cols", written, fresh(Infinity))];
 };
 
 const columnText = (
@@ -61,13 +53,15 @@ const columnText = (
   first: number,
   last: number,
   { width, hidden }: ColumnWish = {},
-): string => {
-  const said = {
-    ...attributes,
-    min: String(first + 1),
-    max: String(last + 1),
-    ...(width !== undefined && { width: String(width), customWidth: "1", bestFit: undefined }),
-    ...(hidden !== undefined && { hidden: hidden ? "1" : undefined }),
-  };
-  return Object.keys(attributes).length > 0 ? keptTag("col", said, "/>") : tag("col", said, "/>");
-};
+): string =>
+  keptTag(
+    "col",
+    {
+      ...attributes,
+      min: String(first + 1),
+      max: String(last + 1),
+      ...(width !== undefined && { width: String(width), customWidth: "1", bestFit: undefined }),
+      ...(hidden && { hidden: "1" }),
+    },
+    "/>",
+  );

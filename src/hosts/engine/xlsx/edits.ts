@@ -19,7 +19,7 @@ export interface SheetEdits extends AroundWish {
 export interface RowWish {
   /** In points. */
   readonly height?: number;
-  readonly hidden?: boolean;
+  readonly hidden?: true;
 }
 
 export interface CellEdit {
@@ -35,8 +35,6 @@ export interface CellEdit {
 export interface Held extends Pick<SheetCell, "formula" | "spill" | "stored"> {
   readonly value: Cell;
 }
-
-export const noEdits: SheetEdits = { cells: [] };
 
 export const isEdited = ({ cells, rows, columns, frozen, merged }: SheetEdits): boolean =>
   cells.length > 0 || frozen !== undefined || (rows?.size ?? 0) + (columns?.size ?? 0) + (merged?.length ?? 0) > 0;

@@ -1,4 +1,4 @@
-import type { Style } from "../book";
+import { looks, type Style } from "../book";
 import { CannotKeep } from "./cannot-keep";
 import { keptTag, tag } from "./cell-text";
 import { spliced } from "./splice";
@@ -76,7 +76,7 @@ export class MoreStyles {
       children = [{ open: { name: "alignment" }, xml: alignment }, ...children.filter((child) => child !== written)];
       attributes.applyAlignment = "1";
     }
-    return this.#looks.numberOf(written("xf", attributes, children));
+    return this.#looks.numberOf(elementText("xf", attributes, children));
   }
 
   #format(code: string | undefined): number {
@@ -108,11 +108,9 @@ export class MoreStyles {
       const place = at < 0 ? children.length : at;
       children = [...children.slice(0, place), ...color, ...children.slice(place)];
     }
-    return this.#fonts.numberOf(written("font", font.open.attributes, children));
+    return this.#fonts.numberOf(elementText("font", font.open.attributes, children));
   }
 }
-
-const looks: readonly (keyof Style)[] = ["format", "bold", "italic", "fill", "color", "wrap"];
 
 interface Child {
   readonly open: Pick<Opened, "name"> & Partial<Opened>;
@@ -140,7 +138,7 @@ const elementOf = (xml: string, part: string): { readonly open: Opened; readonly
   return { open: root, children };
 };
 
-const written = (name: string, attributes: Readonly<Record<string, string>>, children: readonly Child[]): string =>
+const elementText = (name: string, attributes: Readonly<Record<string, string>>, children: readonly Child[]): string =>
   children.length === 0
     ? keptTag(name, attributes, "/>")
     : `${keptTag(name, attributes)}${children.map(({ xml }) => xml).join("")}</${name}>`;

@@ -1,15 +1,18 @@
 import type { Cell } from "../../../definition/cells";
 import type { Sheet, SheetCell } from "../book";
 import type { Calculated } from "../calculate";
-import { type Block, isIn, sayBlock, sayPlace } from "../place";
+import type { GridView } from "../grid-view";
+import { type Block, isIn, keyOf, sayBlock, sayPlace } from "../place";
 import type { Spelling } from "../spelling";
 import { isBound, storedFormula } from "../stored-formula";
-import type { Cells } from "./cell-splices";
+import { type Cells, putCell } from "./cell-splices";
 import type { OpenedWorkbook } from "./open-workbook";
 import { dropCalculationOrder, dynamicMark } from "./package-edits";
 import { patchSheet, type Wanted } from "./sheet-patch";
 import type { Entry } from "./zip";
 import { pack as packEntry, writeEntries } from "./zip-write";
+
+type Answers = Pick<GridView, "valueAt" | "spillsOn">;
 
 export interface Patched {
   readonly bytes: Uint8Array<ArrayBuffer>;
@@ -17,20 +20,26 @@ export interface Patched {
   readonly changed: number;
 }
 
+/** Formulas that are not to be calculated values, by their places as `sayPlace` tells them. */
+interface Apart {
+  /** They stay, with the values that they have. */
+  readonly left: ReadonlySet<string>;
+  /** Their values alone stand there. */
+  readonly gone?: ReadonlySet<string>;
+}
+
 /**
  * The workbook with the values that a calculation gave, and nothing else changed: parts without a changed cell keep their bytes, and in
- * a changed sheet only the values of cells differ. Formulas that were kept, and those that met a defect, keep their values. A formula of
- * ours that stood there as plain text, which a spreadsheet never binds, is written anew as one that it does. Formulas at the places in
- * `gone` are left out: their values alone stand there.
+ * a changed sheet only the values of cells differ. A formula of ours that stood there as plain text, which a spreadsheet never binds, is
+ * written anew as one that it does.
  */
 export const patchWorkbook = (
   opened: OpenedWorkbook,
-  calculated: Calculated,
+  answers: Answers,
+  { left, gone = new Set() }: Apart,
   spelling: Spelling,
-  gone: ReadonlySet<string> = new Set(),
 ): Patched => {
   const { book, pack, sheetParts } = opened;
-  const left = leftFormulas(calculated);
   const needsMark =
     gone.size === 0 &&
     book.sheets.some(({ cells }) =>
@@ -42,7 +51,7 @@ export const patchWorkbook = (
   book.sheets.forEach((sheet, place) => {
     const part = sheetParts[place] as string;
     const wanted = new Map<number, Map<number, Wanted>>();
-    const spills = new Map(calculated.spillsOn(sheet.name).map((block) => [`${block.row} ${block.column}`, block]));
+    const spills = new Map(answers.spillsOn(sheet.name).map((block) => [keyOf(block), block]));
     const isLeft = (cell: SheetCell) => left.has(sayPlace({ sheet: sheet.name, ...cell }));
     // One of these that stays as it is needs the cell in which they are written out.
     const together = new Set(
@@ -55,18 +64,18 @@ export const patchWorkbook = (
       const canMark = stored !== "single" || (dynamic !== undefined && !(shared !== undefined && together.has(shared)));
       const isOurs = !isGone && canMark && spelling.isOurs(formula);
       const one = { row, column, rows: 1, columns: 1 };
-      const block = stored === "single" && !isOurs && !isGone ? one : (spills.get(`${row} ${column}`) ?? one);
-      wantBlock(wanted, sheet, cell, block, calculated);
+      const block = stored === "single" && !isOurs && !isGone ? one : (spills.get(keyOf(cell)) ?? one);
+      wantBlock(wanted, sheet, cell, block, answers);
       const ref = stored === "fixed" ? undefined : sayBlock(block);
       const ours = isOurs ? { text: storedFormula(formula, spelling), mark: dynamic?.mark } : undefined;
-      const value = calculated.valueAt({ sheet: sheet.name, row, column });
+      const value = answers.valueAt({ sheet: sheet.name, row, column });
       const wish = isGone ? { gone: true } : (ours || stored === undefined) && { ref, ours };
-      put(wanted, row, column, { value, ...(wish && { formula: wish }) });
+      putCell(wanted, cell, { value, ...(wish && { formula: wish }) });
     }
     if (gone.size > 0)
       for (const cell of sheet.cells)
         if (cell.formula !== undefined && cell.shared !== undefined && isLeft(cell))
-          put(wanted, cell.row, cell.column, { value: cell.value, kept: storedFormula(cell.formula, spelling) });
+          putCell(wanted, cell, { value: cell.value, kept: storedFormula(cell.formula, spelling) });
     if (wanted.size === 0) return;
     const before = pack.text(part);
     const patched = patchSheet(before, part, wanted, valuesOf(sheet), (text) => isBound(text, spelling));
@@ -84,35 +93,25 @@ export const patchWorkbook = (
 export const leftFormulas = ({ kept, defects }: Pick<Calculated, "kept" | "defects">): ReadonlySet<string> =>
   new Set([...kept, ...defects].map(({ place }) => sayPlace(place)));
 
-const put = (wanted: Map<number, Map<number, Wanted>>, row: number, column: number, want: Wanted): void => {
-  const cells = wanted.get(row);
-  if (cells) cells.set(column, want);
-  else wanted.set(row, new Map([[column, want]]));
-};
-
 /** What an answer fills is to hold its values; what it filled before and does not now, whatever stands there now: mostly nothing. */
 const wantBlock = (
   wanted: Map<number, Map<number, Wanted>>,
   sheet: Sheet,
   cell: SheetCell,
   block: Block,
-  calculated: Calculated,
+  answers: Answers,
 ): void => {
   const rows = Math.max(block.rows, cell.spill?.rows ?? 1);
   const columns = Math.max(block.columns, cell.spill?.columns ?? 1);
   for (let row = cell.row; row < cell.row + rows; row++)
     for (let column = cell.column; column < cell.column + columns; column++)
       if (isIn(block, { row, column }) || isIn({ ...cell, rows: 1, columns: 1, ...cell.spill }, { row, column }))
-        put(wanted, row, column, { value: calculated.valueAt({ sheet: sheet.name, row, column }) });
+        putCell(wanted, { row, column }, { value: answers.valueAt({ sheet: sheet.name, row, column }) });
 };
 
 const valuesOf = (sheet: Sheet): Cells<Cell> => {
   const values = new Map<number, Map<number, Cell>>();
-  for (const { row, column, value } of sheet.cells) {
-    const cells = values.get(row);
-    if (cells) cells.set(column, value);
-    else values.set(row, new Map([[column, value]]));
-  }
+  for (const cell of sheet.cells) putCell(values, cell, cell.value);
   return values;
 };
 

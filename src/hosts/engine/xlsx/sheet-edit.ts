@@ -1,7 +1,7 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx";
-import { type Block, sayCellOf } from "../place";
-import { AroundRows, around } from "./around-rows";
-import { type Cells, cellSplices } from "./cell-splices";
+import { around, type Block, sayCellOf } from "../place";
+import { AroundRows } from "./around-rows";
+import { type Cells, cellSplices, putCell } from "./cell-splices";
 import { keptTag, remainder, tag, unshared, valueText } from "./cell-text";
 import type { CellEdit, Held, RowWish, SheetEdits } from "./edits";
 import type { WrittenCell } from "./sheet-walk";
@@ -110,7 +110,7 @@ const rowTag = ({ height, hidden }: RowWish = {}): Record<string, string | undef
     ? undefined
     : {
         ...(height !== undefined && { ht: String(height), customHeight: "1" }),
-        ...(hidden !== undefined && { hidden: hidden ? "1" : undefined }),
+        ...(hidden && { hidden: "1" }),
       };
 
 const styleOfRow = (row: Opened | undefined): string | undefined =>
@@ -118,9 +118,6 @@ const styleOfRow = (row: Opened | undefined): string | undefined =>
 
 const byPlace = (edits: readonly CellEdit[]): Cells<CellEdit> => {
   const rows = new Map<number, Map<number, CellEdit>>();
-  for (const edit of edits) {
-    const row = rows.get(edit.row) ?? new Map<number, CellEdit>();
-    rows.set(edit.row, row.set(edit.column, edit));
-  }
+  for (const edit of edits) putCell(rows, edit, edit);
   return rows;
 };

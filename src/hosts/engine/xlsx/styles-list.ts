@@ -1,5 +1,5 @@
 import { CannotKeep } from "./cannot-keep";
-import { keptTag } from "./cell-text";
+import { listSplices } from "./list-splices";
 import { checkRoot } from "./parts";
 import type { Splice } from "./splice";
 import { type Opened, readXml } from "./xml";
@@ -48,15 +48,8 @@ export class StylesList {
   /** What is to be done to the part; a list that is not there is put at `otherwise`. */
   splices(otherwise: number): Splice[] {
     const added = this.#entries.slice(this.#written).join("");
-    if (added === "") return [];
-    const open = this.#open;
-    const opening = keptTag(this.name, { ...open?.attributes, count: String(this.#entries.length) });
-    if (!open) return [{ from: otherwise, to: otherwise, put: `${opening}${added}</${this.name}>` }];
-    if (open.isSelfClosing) return [{ from: open.from, to: open.to, put: `${opening}${added}</${this.name}>` }];
-    return [
-      { from: open.from, to: open.to, put: opening },
-      { from: this.#closeFrom, to: this.#closeFrom, put: added },
-    ];
+    const count = String(this.#entries.length);
+    return listSplices(this.name, { open: this.#open, closeFrom: this.#closeFrom, otherwise }, added, { count });
   }
 }
 

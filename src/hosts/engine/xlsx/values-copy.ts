@@ -18,7 +18,8 @@ export interface ValuesCopy extends Patched {
  * its answer fills. All other formulas stay. One of ours that could not be calculated stays too, with the value it had.
  */
 export const valuesCopy = (opened: OpenedWorkbook, calculated: Calculated, spelling: Spelling): ValuesCopy => {
-  const gone = formulasOfOurs(opened.book, spelling, leftFormulas(calculated));
+  const left = leftFormulas(calculated);
+  const gone = formulasOfOurs(opened.book, spelling, left);
   const filled = columnsFilledByOurs(opened, spelling);
-  return { ...patchWorkbook(opened, calculated, spelling, gone), shown: gone.size, filled };
+  return { ...patchWorkbook(opened, calculated, { left, gone }, spelling), shown: gone.size, filled };
 };

@@ -1,4 +1,4 @@
-import { type Argument, type Cell, CellError, isRange } from "../../../definition/cells";
+import { type Argument, type Cell, holdSame, isRange } from "../../../definition/cells";
 
 /**
  * Whether two arguments hold the same. Hosts hand a blank cell over as nothing, as 0 or as "", and cut whole columns off where the
@@ -19,7 +19,6 @@ export const sameCells = (a: Argument, b: Argument): boolean => {
 const rowsOf = (argument: Argument): readonly (readonly Cell[])[] =>
   isRange(argument) ? argument : [[argument ?? null]];
 
-const sameCell = (a: Cell, b: Cell): boolean =>
-  a === b || (isBlank(a) && isBlank(b)) || (a instanceof CellError && b instanceof CellError && a.code === b.code);
+const sameCell = (a: Cell, b: Cell): boolean => holdSame(a, b) || (isBlank(a) && isBlank(b));
 
 const isBlank = (cell: Cell): boolean => cell === null || cell === 0 || cell === "";

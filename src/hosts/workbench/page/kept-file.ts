@@ -1,6 +1,6 @@
 import type { IWorksheetData } from "@univerjs/core";
 import type { Book, Sheet } from "../../engine/book";
-import { sayPlace } from "../../engine/place";
+import { keyOf, sayPlace } from "../../engine/place";
 import { enclosed } from "../../engine/readable-names";
 import { sheetId } from "../../engine/snapshot";
 import { withValues } from "../../engine/with-values";
@@ -49,11 +49,9 @@ export const changedSince = (file: Book, state: GridState): Changed => {
 
 /** Formulas that are values in the grid. */
 const notCalculated = ({ name, cells }: Sheet, shown: Sheet): string[] => {
-  const formulas = new Set(
-    shown.cells.flatMap((cell) => (cell.formula === undefined ? [] : `${cell.row} ${cell.column}`)),
-  );
+  const formulas = new Set(shown.cells.filter(({ formula }) => formula !== undefined).map(keyOf));
   return cells.flatMap(({ row, column, formula }) =>
-    formula === undefined || formulas.has(`${row} ${column}`) ? [] : sayPlace({ sheet: name, row, column }),
+    formula === undefined || formulas.has(keyOf({ row, column })) ? [] : sayPlace({ sheet: name, row, column }),
   );
 };
 

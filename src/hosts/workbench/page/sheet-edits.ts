@@ -1,15 +1,14 @@
-import type { IColumnData, IRange, IRowData, IWorksheetData } from "@univerjs/core";
-import type { Cell } from "../../../definition/cells";
-import { CellError } from "../../../definition/cells";
-import type { Sheet, SheetCell, Style } from "../../engine/book";
+import type { IRange, IWorksheetData } from "@univerjs/core";
+import { type Cell, holdSame } from "../../../definition/cells";
+import { looks, type Sheet, type SheetCell, type Style } from "../../engine/book";
 import { cellValue } from "../../engine/grid-view";
-import { type Block, isIn } from "../../engine/place";
-import { cellSnapshot, pixels } from "../../engine/snapshot";
+import { type Block, isIn, keyOf } from "../../engine/place";
+import { cellSnapshot } from "../../engine/snapshot";
 import { CannotKeep } from "../../engine/xlsx/cannot-keep";
-import type { ColumnWish } from "../../engine/xlsx/column-splices";
-import type { CellEdit, Held, RowWish, SheetEdits } from "../../engine/xlsx/edits";
-import { charactersOf, gridCells } from "./book-from-grid";
+import type { CellEdit, Held, SheetEdits } from "../../engine/xlsx/edits";
+import { gridCells } from "./book-from-grid";
 import type { GridState } from "./grid-state";
+import { columnWishes, rowWishes } from "./line-wishes";
 import { styleOf } from "./style-of";
 
 interface SheetSince {
@@ -54,7 +53,7 @@ const typedCells = ({ shown, now, state }: SheetSince): CellEdit[] => {
     const held = holdsOf(before.get(keyOf(cell)));
     const { row, column } = cell;
     const value = cell.value === "" && held.value !== "" ? null : cell.value;
-    const isSame = cell.formula === held.formula && (cell.formula !== undefined || same(value, held.value));
+    const isSame = cell.formula === held.formula && (cell.formula !== undefined || holdSame(value, held.value));
     const place = { sheet: now.name, row, column };
     const holds: Held | undefined = isSame
       ? undefined
@@ -75,8 +74,6 @@ const edit = (place: Pick<CellEdit, "row" | "column">, holds: Held | undefined, 
   const isAlike = looks.every((what) => from[what] === to[what]);
   return holds || !isAlike ? [{ row, column, ...(holds && { holds }), ...(!isAlike && { looks: { from, to } }) }] : [];
 };
-
-const looks: readonly (keyof Style)[] = ["format", "bold", "italic", "fill", "color", "wrap"];
 
 /** What the grid got to hold for a cell, in its own way of holding it. */
 const holdsOf = (cell: SheetCell | undefined): { formula: string | undefined; value: Cell; style: Style } => {
@@ -120,41 +117,9 @@ const placesOf = ({ row, column, rows, columns }: Block): { row: number; column:
     column: column + (i % columns),
   }));
 
-const columnWishes = (shown: Sheet, { columnData, defaultColumnWidth }: IWorksheetData): [number, ColumnWish][] =>
-  Object.entries((columnData ?? {}) as Record<string, Partial<IColumnData> | null>).flatMap(
-    ([key, data]): [number, ColumnWish][] => {
-      const [column, { w, hd } = {}] = [Number(key), data ?? {}];
-      const width = shown.widths?.get(column);
-      const before = width === undefined ? defaultColumnWidth : pixels(width);
-      const wish = {
-        ...(w !== undefined && w !== before && { width: charactersOf(w) }),
-        ...(hd === 1 && { hidden: true }),
-      };
-      return Object.keys(wish).length > 0 ? [[column, wish]] : [];
-    },
-  );
-
-/** Only heights that somebody chose: the page makes rows higher itself where texts wrap. */
-const rowWishes = ({ rowData }: IWorksheetData): [number, RowWish][] =>
-  Object.entries((rowData ?? {}) as Record<string, Partial<IRowData> | null>).flatMap(
-    ([row, data]): [number, RowWish][] => {
-      const { h, ia, hd } = data ?? {};
-      const wish = { ...(ia === 0 && h !== undefined && { height: h * POINTS }), ...(hd === 1 && { hidden: true }) };
-      return Object.keys(wish).length > 0 ? [[Number(row), wish]] : [];
-    },
-  );
-
-/** Of a pixel: 96 pixels and 72 points to the inch. */
-const POINTS = 0.75;
-
 const blockOf = ({ startRow, endRow, startColumn, endColumn }: IRange): Block => ({
   row: startRow,
   column: startColumn,
   rows: endRow - startRow + 1,
   columns: endColumn - startColumn + 1,
 });
-
-const keyOf = ({ row, column }: { readonly row: number; readonly column: number }): string => `${row} ${column}`;
-
-const same = (a: Cell, b: Cell): boolean =>
-  a === b || (a instanceof CellError && b instanceof CellError && a.code === b.code);

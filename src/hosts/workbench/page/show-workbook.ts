@@ -1,6 +1,7 @@
 import type { AnyDefinition } from "../../../definition/define";
 import type { Book } from "../../engine/book";
 import { circularCells } from "../../engine/circles";
+import { keyOf } from "../../engine/place";
 import { type Kept, readable } from "../../engine/readable";
 import type { OpenBook } from "./open-book";
 
@@ -26,10 +27,8 @@ export const showWorkbook = async (
 const withLooks = (book: Book, original: Book): Book => ({
   ...book,
   sheets: book.sheets.map((sheet, i) => {
-    const there = new Set(sheet.cells.map(({ row, column }) => `${row} ${column}`));
-    const bare = (original.sheets[i]?.cells ?? []).filter(
-      ({ row, column, style }) => style && !there.has(`${row} ${column}`),
-    );
+    const there = new Set(sheet.cells.map(keyOf));
+    const bare = (original.sheets[i]?.cells ?? []).filter((cell) => cell.style && !there.has(keyOf(cell)));
     return {
       ...sheet,
       cells: [...sheet.cells, ...bare.map(({ row, column, style }) => ({ row, column, style, value: null }))],

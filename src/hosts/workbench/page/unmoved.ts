@@ -1,7 +1,8 @@
 import type { IWorksheetData } from "@univerjs/core";
-import { type Cell, CellError } from "../../../definition/cells";
+import { type Cell, holdSame } from "../../../definition/cells";
 import type { Sheet, SheetCell } from "../../engine/book";
 import { cellValue } from "../../engine/grid-view";
+import { keyOf } from "../../engine/place";
 import type { GridState } from "./grid-state";
 
 /** What of a sheet still stands as it was read. */
@@ -19,17 +20,17 @@ export const unmoved = (state: Known, sheet: IWorksheetData): Unmoved => {
   const read = state.asRead?.sheets.find((one) => one.name === name);
   const shown = state.shown?.sheets.find((one) => one.name === name);
   if (!read || !shown) return { kept: {}, formulaAt: () => ({}) };
-  const byPlace = ({ cells }: Sheet) => new Map(cells.map((cell) => [`${cell.row} ${cell.column}`, cell]));
+  const byPlace = ({ cells }: Sheet) => new Map(cells.map((cell) => [keyOf(cell), cell]));
   const [readCells, shownCells] = [byPlace(read), byPlace(shown)];
   const isSame = isSameSize(state, sheet) && headingsStand(read, sheet);
   return {
     kept: isSame ? { tables: read.tables, choices: read.choices } : {},
     formulaAt: (row, column, formula, value) => {
-      const before = readCells.get(`${row} ${column}`);
-      const there = shownCells.get(`${row} ${column}`);
+      const key = keyOf({ row, column });
+      const [before, there] = [readCells.get(key), shownCells.get(key)];
       if (before?.formula === undefined || !there) return {};
       const isUntouched =
-        there.formula === undefined ? !formula && same(value, there.value) : formula === there.formula;
+        there.formula === undefined ? !formula && holdSame(value, there.value) : formula === there.formula;
       // Of a table that goes the grid's wording names the cells.
       if (there.formula !== undefined && before.formula.includes("[") && tablesGo(state)) return {};
       return isUntouched ? { formula: before.formula, stored: before.stored, spill: before.spill } : {};
@@ -54,6 +55,3 @@ const headingsStand = ({ tables = [] }: Sheet, { cellData }: IWorksheetData): bo
   tables.every(({ block, columns, heading = true }) =>
     columns.every((text, i) => !heading || cellValue(cellData?.[block.row]?.[block.column + i]) === text),
   );
-
-const same = (a: Cell, b: Cell): boolean =>
-  a === b || (a instanceof CellError && b instanceof CellError && a.code === b.code);

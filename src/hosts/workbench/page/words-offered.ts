@@ -1,5 +1,5 @@
 import type { AnyDefinition } from "../../../definition/define";
-import type { Block, Place } from "../../engine/place";
+import { isIn } from "../../engine/place";
 import { focusGrid } from "./focus-grid";
 import type { OpenBook } from "./open-book";
 import { putInto } from "./put-into";
@@ -57,6 +57,3 @@ const wordsHere = (book: OpenBook): readonly string[] => {
   const lists = asRead?.sheets.find(({ name }) => name === place.sheet)?.choices ?? [];
   return lists.find(({ block }) => isIn(block, place))?.words ?? [];
 };
-
-const isIn = (block: Block, { row, column }: Place): boolean =>
-  row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
