@@ -14,7 +14,7 @@ export interface Strip {
   readonly magnet: number;
 }
 
-export interface Shot {
+interface Shot {
   /** A; the rating, the test current, and what was carried for long before. */
   readonly rating: number;
   readonly current: number;

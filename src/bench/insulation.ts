@@ -2,7 +2,7 @@ import { exceeds } from "../metrology/exceeds";
 import type { Source } from "../metrology/source";
 
 /** What one document asks of the insulation of a breaker, by the class it sorts it into. */
-export interface InsulationClass {
+interface InsulationClass {
   /** V, direct current, of the test. */
   readonly testVolts: number;
   /** MΩ, the least that passes. */

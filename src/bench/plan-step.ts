@@ -15,7 +15,7 @@ export interface PlanStep {
   readonly caution: string;
 }
 
-export interface Band {
+interface Band {
   readonly shortest: number;
   readonly longest: number;
 }

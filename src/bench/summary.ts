@@ -1,5 +1,5 @@
 /** What a verdict of TRIP.VERDICT says of a test in the end. */
-export type Judged = "in range" | "out" | "undecided";
+type Judged = "in range" | "out" | "undecided";
 
 const outs: readonly string[] = ["early", "late", "outside the computed band", "did not trip in time"];
 const undecided = /^(undecided until .+|too close to call)$/;

@@ -2,7 +2,7 @@ import { powerLossLimit } from "./iec60898";
 import { poleWatts } from "./watts";
 
 /** A drop measured on one pole of a breaker: A, V, and its rated current, A. */
-export interface MeasuredPole {
+interface MeasuredPole {
   readonly current: number;
   readonly drop: number;
   readonly rating: number;

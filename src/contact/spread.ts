@@ -1,7 +1,7 @@
 import { exceeds } from "../metrology/exceeds";
 import { investigateAbove } from "./neta";
 
-export interface ComparedPole {
+interface ComparedPole {
   /** Its resistance ÷ that of the lowest pole. */
   readonly ratio: number;
   readonly investigate: boolean;

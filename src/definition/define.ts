@@ -36,7 +36,7 @@ export interface Account {
 }
 
 /** One sheet function. Everything that is shown of it anywhere is made from this object. */
-export interface Definition<P extends Parameters = Parameters> {
+interface Definition<P extends Parameters = Parameters> {
   /** "TRIP.RANGE": the sheet writes BIMETAL. before it; the file is functions/trip.range.ts. */
   readonly name: string;
   readonly summary: string;

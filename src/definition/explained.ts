@@ -10,7 +10,7 @@ import type { Plot } from "./plot";
 import type { Step } from "./step";
 
 /** One input as an explanation shows it. */
-export interface Input {
+interface Input {
   readonly name: string;
   readonly unit: string;
   readonly meaning: string;

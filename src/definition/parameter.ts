@@ -14,7 +14,7 @@ z.config({ jitless: true });
  * - `whole`: a list taken whole, as long as it likes;
  * - `raw`: handed on unread.
  */
-export type Spread = "row" | "column" | "whole" | "raw";
+type Spread = "row" | "column" | "whole" | "raw";
 
 /** One argument of a sheet function: what a cell must hold, in which unit, and what it means. `T` is what `calculate` receives. */
 export interface Parameter<T = unknown> {

@@ -3,7 +3,7 @@ import { type Parameter, sheetName } from "../definition/parameter";
 import { pageOf } from "./reference-text";
 
 /** What Excel is told of the sheet functions: the content of functions.json. */
-export interface FunctionsJson {
+interface FunctionsJson {
   /** An error cell in a range reaches the function, which refuses that row alone. */
   readonly allowErrorForDataTypeAny: true;
   readonly functions: readonly SheetFunction[];

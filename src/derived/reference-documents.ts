@@ -24,7 +24,7 @@ export interface ReferredDocument {
 }
 
 /** What is common practice has no document: it stands together. */
-export const documentName = ({ document, standing }: Source): string =>
+const documentName = ({ document, standing }: Source): string =>
   standing === "common practice, no source" ? "Practice of the trade" : document;
 
 /** Every document of a catalogue by name. */

@@ -36,7 +36,7 @@ export const kinds: readonly Kind[] = [
 ];
 
 /** "IEC 60898-1 (2015 + A1:2019)". */
-export const titleOf = ({ document: title, edition }: Source): string => (edition ? `${title} (${edition})` : title);
+const titleOf = ({ document: title, edition }: Source): string => (edition ? `${title} (${edition})` : title);
 
 /** "IEC 60898-1 (2015 + A1:2019), Table 7", without its standing. */
 export const placeOf = (source: Source): string => [titleOf(source), source.place].filter(Boolean).join(", ");

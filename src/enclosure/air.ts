@@ -12,7 +12,7 @@ export interface Air {
 }
 
 /** Between these temperatures, °C, the fits below hold. */
-export const coldestAir = -40;
+const coldestAir = -40;
 export const hottestAir = 160;
 
 export const zeroCelsius = 273.15;

@@ -7,7 +7,7 @@ import { convectiveFlux, type Facing } from "./convection";
 import { facingEmissivity, radiantFlux } from "./radiation";
 
 /** Air in the enclosure and the room around it, °C, and the emissivity of all surfaces. */
-export interface Surroundings {
+interface Surroundings {
   readonly inside: number;
   readonly room: number;
   readonly emissivity: number;

@@ -74,7 +74,7 @@ export const nusselt = (facing: Facing, ra: number, prandtl: number): number => 
 };
 
 /** A plate and the air before it, °C; `length` is the height of an upright plate, area ÷ perimeter of a level one, m. */
-export interface Plate {
+interface Plate {
   readonly facing: Facing;
   readonly length: number;
   readonly surface: number;

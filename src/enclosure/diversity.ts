@@ -3,7 +3,7 @@ import type { Source } from "../metrology/source";
 
 export const diversityStandards = ["IEC 61439-2", "IEC 61439-3", "CEI 23-51"] as const;
 
-export type DiversityStandard = (typeof diversityStandards)[number];
+type DiversityStandard = (typeof diversityStandards)[number];
 
 interface DiversityTable {
   readonly source: Source;

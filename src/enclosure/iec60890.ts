@@ -14,7 +14,7 @@ import {
 } from "./iec60890-tables";
 
 /** What the tables give for one enclosure. */
-export interface Constants {
+interface Constants {
   readonly area: number;
   readonly k: number;
   readonly d: number;

@@ -53,7 +53,7 @@ export interface Panel {
   readonly lossLaw: LossLaw;
 }
 
-export interface WayResult {
+interface WayResult {
   /** W in the air inside. */
   readonly watts: number;
   /** A */

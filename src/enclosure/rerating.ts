@@ -2,7 +2,7 @@ import { rerated, usualTripRise } from "../trip/ambient";
 import type { Characteristic } from "../trip/characteristic";
 
 /** A breaker and what it carries, A. */
-export interface Loaded {
+interface Loaded {
   readonly rating: number;
   readonly load: number;
   readonly characteristic: Characteristic;

@@ -24,7 +24,7 @@ export interface Cooling {
 }
 
 /** Rise of the inside air above the room, K. */
-export interface Rise {
+interface Rise {
   readonly middle: number;
   /** undefined where the method gives none. */
   readonly top: number | undefined;

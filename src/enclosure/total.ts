@@ -1,7 +1,7 @@
 import { type Way, wayWatts } from "./watts";
 
 /** The heat of a whole board, W. */
-export interface BoardWatts {
+interface BoardWatts {
   /** Every way at diversity × its load, and the other devices. */
   readonly total: number;
   /** The warmest way, as counted in the total. */

@@ -5,7 +5,7 @@ import { standardRatings } from "../trip/nfpa70";
 import { ceilingPercent, exceptionPercent, type MotorType } from "./nfpa70";
 
 /** What the code lets protect a motor's branch circuit, A. */
-export interface Ceiling {
+interface Ceiling {
   /** The percentage of the full-load current. */
   readonly ceiling: number;
   /** The standard rating it may be rounded up to. */

@@ -5,7 +5,7 @@ import type { Phases } from "./line-current";
 import { type MotorTable, singlePhase, systemVoltages, threePhase } from "./nfpa70-currents";
 
 /** The current of a motor at full load as the code's tables give it, and the row and column it stands in. */
-export interface FullLoad {
+interface FullLoad {
   readonly amperes: number;
   readonly hp: number;
   readonly column: number;

@@ -2,7 +2,7 @@ import { lineCurrent, type Phases } from "./line-current";
 import { type CodeLetter, codeLetters } from "./nfpa70";
 
 /** A motor whose rotor stands still: power in hp, V between the lines, the code letter on its nameplate. */
-export interface LockedMotor {
+interface LockedMotor {
   readonly power: number;
   readonly volts: number;
   readonly phases: Phases;

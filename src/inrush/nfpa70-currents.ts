@@ -8,7 +8,7 @@ const from = (place: string): Source => ({ document: "NFPA 70", edition: "2023",
 const guard = "test/inrush/nfpa70.published.test.ts";
 
 /** A row of a table of motor currents: the motor's power, hp, and its full-load current, A, in the order of the columns. */
-export interface MotorRow {
+interface MotorRow {
   readonly hp: number;
   readonly amperes: readonly (number | null)[];
 }

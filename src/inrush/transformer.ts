@@ -2,7 +2,7 @@ import { hundredthSecond, tenthSecond } from "./ieee242";
 import { lineCurrent, type Supplied } from "./line-current";
 
 /** What a transformer draws, A r.m.s. (the points of the inrush: r.m.s. equivalents). */
-export interface TransformerInrush {
+interface TransformerInrush {
   readonly fullLoad: number;
   readonly tenthSecond: number;
   readonly hundredthSecond: number;

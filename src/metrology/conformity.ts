@@ -19,7 +19,7 @@ export const conformanceProbability = ({ value, u, lower, upper }: Tested): numb
 /** How far inside or outside a limit a value must lie to be decided, in standard uncertainties: the guard band U = 2u of ILAC-G8. */
 export const guard = 2;
 
-export type Conformity = "conforms" | "does not conform" | "too close to call";
+type Conformity = "conforms" | "does not conform" | "too close to call";
 
 /** Guarded acceptance and guarded rejection (JCGM 106, 8.3): at the edge of a decision the risk of being wrong is 2.3 %. */
 export const conformity = ({ value, u, lower, upper }: Tested): Conformity => {

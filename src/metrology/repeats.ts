@@ -1,5 +1,5 @@
 /** What repeated readings tell: JCGM 100, 4.2. */
-export interface Repeats {
+interface Repeats {
   readonly mean: number;
   /** Experimental standard deviation of one reading. */
   readonly s: number;

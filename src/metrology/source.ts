@@ -33,7 +33,7 @@ export const standingsOf = ({ rows, standings }: PublishedTable, { standing }: S
   standings ?? rows.map(() => standing);
 
 /** The unit as it is printed, "Ω/km"; none for words and ratios. */
-export type Column = readonly [name: string, unit?: string];
+type Column = readonly [name: string, unit?: string];
 
 /** Columns for values that stand alone. */
 export const loneValues: readonly Column[] = [["quantity"], ["value"], ["unit"]];

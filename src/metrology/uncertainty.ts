@@ -3,7 +3,7 @@ import { studentQuantile } from "./student";
 // JCGM 100 (GUM). A contribution is a sensitivity times a standard uncertainty, cᵢ·u(xᵢ), with its sign.
 
 /** The correlation of inputs i and j, −1 to 1, asked for i < j only. */
-export type Correlation = (i: number, j: number) => number;
+type Correlation = (i: number, j: number) => number;
 
 /** Standard uncertainty of a result from its contributions, in its unit: JCGM 100 eq. (10), with eq. (16) for correlated inputs. */
 export const combinedUncertainty = (contributions: readonly number[], correlation: Correlation = () => 0): number => {
@@ -18,7 +18,7 @@ export const combinedUncertainty = (contributions: readonly number[], correlatio
 };
 
 /** One contribution and how well it is known: n − 1 for n repeats, Infinity for a limit taken as certain. */
-export interface Contribution {
+interface Contribution {
   readonly amount: number;
   readonly degrees: number;
 }

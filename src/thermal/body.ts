@@ -11,7 +11,7 @@ export interface Body {
 }
 
 /** Where a body starts from: warm from a long steady preload (A), then `rest` seconds without current. Left out: cold. */
-export interface Start {
+interface Start {
   readonly preload?: number;
   readonly rest?: number;
 }

@@ -4,13 +4,13 @@ import { logLikelihood, sampleFrom, slopes } from "./likelihood";
 import { solveSymmetric } from "./symmetric";
 
 /** β and σ. */
-export interface Line {
+interface Line {
   readonly coefficients: readonly number[];
   readonly scale: number;
 }
 
 /** The likeliest β and σ. */
-export interface Likeliest extends Line {
+interface Likeliest extends Line {
   readonly logLikelihood: number;
   /** How the log-likelihood answers when x·β of one observation is raised alone: its derivative. */
   readonly pulls: readonly number[];

@@ -2,7 +2,7 @@ import { NoAnswer } from "../metrology/no-answer";
 import { studentQuantile } from "../metrology/student";
 
 /** Ratio of the median trip times after to before, with 95 % limits. */
-export interface Compared {
+interface Compared {
   readonly ratio: number;
   /** `not known`: no two times of one sample differ. */
   readonly low: number | "not known";

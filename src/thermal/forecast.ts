@@ -17,7 +17,7 @@ export const holdProbability = (fitted: Fitted, shot: Shot, seconds: number): nu
 };
 
 /** Time, s, that the next trial takes: median and prediction limits. */
-export interface Forecast {
+interface Forecast {
   readonly low: number | "holds" | "not known";
   readonly median: number | "holds";
   readonly high: number | "no limit" | "not known";

@@ -3,7 +3,7 @@ import { inverseSymmetric } from "./symmetric";
 import { lnTimeConstants, type Trial } from "./trial";
 
 /** A body with the scatter of its trials. */
-export interface Parameters {
+interface Parameters {
   readonly pickup: number;
   readonly lnTimeConstant: number;
   readonly scatter: number;

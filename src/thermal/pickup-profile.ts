@@ -7,7 +7,7 @@ import type { Trial } from "./trial";
  * A point of the profile: a pickup of a stretch between two held currents. Towards the upper end of a stretch the likelihood
  * climbs or falls with the logarithm of the distance to it, so x = −ln(that distance ÷ the stretch).
  */
-export interface ProfilePoint extends AtPickup, Height, Place {}
+interface ProfilePoint extends AtPickup, Height, Place {}
 
 interface Place {
   readonly stretch: Stretch;

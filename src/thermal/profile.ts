@@ -2,7 +2,7 @@ import type { Body } from "./body";
 import { heatWithin, hottestMoment, type Segment, tripWithin } from "./segment";
 
 /** What a body goes through while a current runs its course. */
-export interface Course {
+interface Course {
   /** Heat, A², at the start and at the end of each segment, up to the one in which it trips. */
   readonly heats: readonly number[];
   /** s from the start; Infinity if it holds. */

@@ -3,7 +3,7 @@ import type { Body } from "./body";
 import { heatWithin } from "./segment";
 
 /** A current turned up evenly by hand: stepped to `from` A at time zero, then `rate` A/s. */
-export interface Ramp {
+interface Ramp {
   readonly rate: number;
   readonly from: number;
 }

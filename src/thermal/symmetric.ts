@@ -1,5 +1,5 @@
 /** A symmetric matrix, row by row. */
-export type Symmetric = readonly (readonly number[])[];
+type Symmetric = readonly (readonly number[])[];
 
 /** L of A = L·Lᵀ; undefined if A is not positive definite. */
 const cholesky = (matrix: Symmetric): number[][] | undefined => {

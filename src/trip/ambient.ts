@@ -21,7 +21,7 @@ export const ambientLaw: Source = {
   ],
 };
 
-export interface Air {
+interface Air {
   /** °C around the breaker. */
   readonly ambient: number;
   /** °C at which the breaker is calibrated. */

@@ -5,7 +5,7 @@ import type { Characteristic, MagneticBand, RatedClass } from "./characteristic"
 import { type Envelope, envelopeOf } from "./envelope";
 
 /** A breaker as a question names it. */
-export interface Breaker {
+interface Breaker {
   /** A; of an adjustable thermal release its setting Ir. */
   readonly rating: number;
   readonly characteristic: Characteristic;

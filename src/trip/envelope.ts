@@ -34,7 +34,7 @@ export interface Envelope {
 }
 
 /** What a body of this pickup (multiple) and time constant, s, does in some test; rises with both. */
-export type Measure = (pickup: number, timeConstant: number) => number;
+type Measure = (pickup: number, timeConstant: number) => number;
 
 /** Below e^−700 a double holds no digits; a time constant bounded there has long met its limit. */
 const lowest = -700;

@@ -2,7 +2,7 @@ import { rampTrip } from "../thermal/ramp";
 import type { Bench } from "./conditions";
 
 /** A current turned up by hand: stepped to `from` A at time zero, then `rate` A/s. */
-export interface HandTurned {
+interface HandTurned {
   readonly rate: number;
   readonly from: number;
 }

@@ -4,7 +4,7 @@ import { type Bench, sameMultiple } from "./conditions";
 import type { Extreme } from "./envelope";
 
 /** Which line gave an edge of the range. */
-export type Line =
+type Line =
   | "holds" // at or below the rating: need never trip
   | "hold test" // up to the hold multiple: as long as the test lasts
   | "printed" // a printed point from its own start state

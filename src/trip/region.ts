@@ -1,7 +1,7 @@
 import type { Asked } from "./asked";
 import { sameMultiple } from "./conditions";
 
-export type Region =
+type Region =
   | "holds"
   | "may hold or trip"
   | "trips, thermal"

@@ -8,7 +8,7 @@ export interface Read {
   readonly text: string;
 }
 
-export const isElement = (node: Tree.Node): node is Tree.Element => "tagName" in node;
+const isElement = (node: Tree.Node): node is Tree.Element => "tagName" in node;
 
 export const attribute = (element: Tree.Element, name: string): string | undefined =>
   element.attrs.find((one) => one.name === name)?.value;

@@ -4,7 +4,7 @@ import { sayBlock } from "../../src/hosts/engine/place";
 import type { Question } from "./question";
 
 /** Questions laid out as a workbook: the arguments on one sheet, the formulas that refer to them on another. */
-export interface Layout {
+interface Layout {
   readonly cells: readonly SheetCell[];
   readonly formulas: readonly SheetCell[];
 }

@@ -45,7 +45,7 @@ export const measuredPole = ({ current, currentUncertainty, drop, dropUncertaint
   drop: { value: drop, u: dropUncertainty, degrees: degrees?.drop ?? Infinity },
 });
 
-export interface Told {
+interface Told {
   readonly unit: Unit;
   readonly correlation: number;
   /** What each of the two values brings, in the order of the result's contributions. */

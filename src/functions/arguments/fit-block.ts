@@ -6,7 +6,7 @@ import { correctedScatter, type End, type Estimate, type Fitted, type ProfileRow
 // The block that THERMAL.FIT spills, and the way back: the block alone stands for the breaker.
 
 /** Label, value, standard error, low, high, note. */
-export type BlockRow = readonly [string, Answer, Answer, Answer, Answer, string | number];
+type BlockRow = readonly [string, Answer, Answer, Answer, Answer, string | number];
 
 const covarianceLabels = [
   "covariance of ln pickup",

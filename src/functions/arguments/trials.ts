@@ -36,14 +36,14 @@ export const preloads = optional(
 );
 
 /** What is known of the kind of breaker, so that magnetic trips can be told from thermal ones. */
-export interface Kind {
+interface Kind {
   readonly rating?: number;
   readonly characteristic?: Characteristic | OwnBand;
   readonly setting?: number;
 }
 
 /** The current, A, up to which the magnetic release takes no part; undefined where nothing tells it. */
-export const lowerMagnetic = ({ rating, characteristic, setting }: Kind): number | undefined => {
+const lowerMagnetic = ({ rating, characteristic, setting }: Kind): number | undefined => {
   // Both documents with a marked setting let no magnetic trip happen below 80 % of it.
   if (characteristic === undefined) return setting === undefined ? undefined : magneticBand.lower * setting;
   if ("rows" in characteristic) return undefined;
@@ -51,9 +51,6 @@ export const lowerMagnetic = ({ rating, characteristic, setting }: Kind): number
     throw new BadInput("rating: the characteristic is told in multiples of the rating; give the rating too.");
   return characteristic.magnetic(rating, setting)?.lower;
 };
-
-/** Trips faster than this are magnetic, s. */
-export const magneticSeconds = instantaneousSeconds;
 
 interface Log {
   readonly currents: readonly number[];
@@ -65,7 +62,7 @@ interface Log {
 /** One breaker's trials are some dozens. More are the log of a whole bench, and every held current asks for a search of its own. */
 const mostTrials = 500;
 
-/** The rows of a log as trials; magnetic trips are counted and left out. */
+/** The rows of a log as trials; magnetic trips, faster than a thermal one can be or above the band's edge, are counted and left out. */
 export const trialsOf = (log: Log & Kind): { trials: Trial[]; leftOut: number } => {
   if (log.currents.length > mostTrials)
     throw new BadInput(
@@ -76,7 +73,9 @@ export const trialsOf = (log: Log & Kind): { trials: Trial[]; leftOut: number } 
     const preload = log.preloads?.[i] ?? 0;
     return { current, seconds: log.times[i] as number, held: log.outcomes?.[i] === "held", preload };
   });
-  const trials = all.filter(({ held, seconds, current }) => held || (seconds >= magneticSeconds && current <= lower));
+  const trials = all.filter(
+    ({ held, seconds, current }) => held || (seconds >= instantaneousSeconds && current <= lower),
+  );
   return { trials, leftOut: all.length - trials.length };
 };
 

@@ -1,7 +1,7 @@
 import type { Plot } from "../../definition/plot";
 
 /** A thermal state through time, and where the current of the moment would take it: (current ÷ pickup)². */
-export interface StateCourse {
+interface StateCourse {
   readonly title: string;
   readonly sentence: string;
   readonly seconds: number;

@@ -10,7 +10,7 @@ import type { Place } from "./place";
 import { isTable, tableCells } from "./table-reference";
 
 /** A formula in words the grid engine knows, or a sentence that says why there are none. */
-export type EngineFormula = { readonly formula: string } | { readonly why: string };
+type EngineFormula = { readonly formula: string } | { readonly why: string };
 
 /** What a formula may use: the engine's functions and ours, and what the names of the workbook stand for in a cell. */
 export interface Known {
@@ -40,7 +40,8 @@ export const engineFormula = (
   }
   const plain = tokenize(words, { withLocation: true });
   const tree = parsed(plain);
-  if (!tree) return { why: "It cannot be read as a formula." };
+  if (!tree)
+    return { why: `It cannot be read as a formula.${hasSemicolons(plain) ? " Arguments are parted by commas." : ""}` };
   let why: string | undefined;
   visit(tree, ({ type, ...node }) => {
     const { operator } = node as { operator?: string };
@@ -52,6 +53,15 @@ export const engineFormula = (
   return { formula: stored === "fixed" ? fixedSize(single, cell.spill ?? { rows: 1, columns: 1 }) : single };
 };
 
+/** Semicolons outside an array constant, as many a sheet's own language parts arguments. */
+const hasSemicolons = (tokens: readonly Token[]): boolean => {
+  let depth = 0;
+  return tokens.some(({ value }) => {
+    if (value === "{" || value === "}") depth += value === "{" ? 1 : -1;
+    return value === ";" && depth === 0;
+  });
+};
+
 const word = (token: Token, at: Place, book: Book, known: Known, locals: ReadonlySet<string>): EngineFormula => {
   const { type, value } = token;
   const small = value.toLowerCase();
@@ -59,7 +69,8 @@ const word = (token: Token, at: Place, book: Book, known: Known, locals: Readonl
     return { why: `The workbook counts its dates from 1904, and ${value} here from 1900.` };
   if (isFunction(token)) {
     if (known.hasFunction(value) || locals.has(small)) return { formula: value };
-    return { why: `The function ${value} is not known here.` };
+    const ours = `BIMETAL.${value.toUpperCase()}`;
+    return { why: `The function ${value} is not known here${known.hasFunction(ours) ? `; write ${ours}` : ""}.` };
   }
   if (type === "context" || type === "context_quote" || (/^'?[^'!]*\[[^\]]*\]/.test(value) && /^range/.test(type)))
     return { why: `It refers to another workbook (${value}).` };

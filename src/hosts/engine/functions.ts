@@ -58,7 +58,7 @@ const functionClass = (definition: AnyDefinition, memory: Memory, onDefect: (def
     }
   };
 
-export const sayDefect = (definition: AnyDefinition, thrown: unknown): string =>
+const sayDefect = (definition: AnyDefinition, thrown: unknown): string =>
   `${sheetFunction(definition)} has a defect, please report it: ${thrown instanceof Error ? thrown.message : String(thrown)}`;
 
 /** What the grid shows while one of our functions is typed, for UniverSheetsFormulaPlugin's `description`. */

@@ -16,7 +16,7 @@ export interface Kept {
 }
 
 /** A workbook in the engine's words, and what had to be left as it was. Its names are for formulas that are typed later. */
-export interface Readable {
+interface Readable {
   readonly book: Book;
   readonly kept: readonly Kept[];
 }

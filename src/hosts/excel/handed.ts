@@ -3,7 +3,7 @@ import type { AnyDefinition } from "../../definition/define";
 import type { Parameter } from "../../definition/parameter";
 
 /** What Excel hands to a function, in our words. */
-export interface Handed {
+interface Handed {
   readonly args: readonly Argument[];
   /** The calling cell as Excel writes it. Unknown inside LAMBDA helpers and previews. */
   readonly address: string | undefined;

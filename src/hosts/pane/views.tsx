@@ -1,7 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 
-export const views = ["Explain", "Functions", "Sheets", "Help"] as const;
+const views = ["Explain", "Functions", "Sheets", "Help"] as const;
 export type View = (typeof views)[number];
 
 /** Which part of the pane is shown: one tab stop, the arrow keys go from one to the next. */

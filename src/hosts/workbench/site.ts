@@ -3,7 +3,7 @@ import type { IncomingMessage, RequestListener, ServerResponse } from "node:http
 import { extname, join } from "node:path";
 
 /** What the site gives out: the page's own files, and the workbook that is to be opened. */
-export interface Site {
+interface Site {
   /** The folder the page was built into. */
   readonly folder: string;
   /** Hashes of the style elements that the grid engine adds while it runs. */

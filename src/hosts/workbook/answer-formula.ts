@@ -6,7 +6,7 @@ import type { Outcome } from "./watch";
 
 const sheet = "Scratch";
 
-export const usage = `Answers one formula, as a cell of a spreadsheet would.
+const usage = `Answers one formula, as a cell of a spreadsheet would.
 
   npm run --silent cell -- '=BIMETAL.CONTACT.WATTS({20;30},0.16)'
 

@@ -7,7 +7,7 @@ const TERMINAL = { after: 1.5, every: 0.25 };
 const ELSEWHERE = { after: 10, every: 30 };
 
 /** Where the progress goes: the standard error. */
-export interface Stream {
+interface Stream {
   readonly isTTY?: boolean;
   readonly columns?: number;
   write(text: string): unknown;

@@ -11,7 +11,7 @@ const MOST_NAMED = 200;
 const MOST_FORMULA = 200;
 
 /** What became of a workbook's formulas, for a person to read. */
-export interface Summary {
+interface Summary {
   readonly lines: readonly string[];
   readonly refusals: number;
 }

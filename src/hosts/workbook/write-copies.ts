@@ -9,7 +9,7 @@ import type { Asked } from "./recalculate-words";
 import { writeSafely } from "./write-safely";
 
 /** A file that is to be written, and what is said of it then. */
-export interface Copy {
+interface Copy {
   readonly path: string;
   readonly bytes: Uint8Array;
   readonly lines: readonly string[];

@@ -36,7 +36,7 @@ const convected = ({ upright, length, plate, air }) => {
 const radiated = (emissivity, from, to) => emissivity * 5.670374e-8 * ((from + 273.15) ** 4 - (to + 273.15) ** 4);
 
 /** Where `rising` passes zero. */
-export const halved = (rising, low, high) => {
+const halved = (rising, low, high) => {
   let [a, b] = [low, high];
   for (let i = 0; i < 100; i++) {
     const middle = (a + b) / 2;

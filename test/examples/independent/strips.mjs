@@ -6,8 +6,7 @@
 const tripRise = 80;
 
 /** By how much the pickup moves with the air. */
-export const airFactor = (air, calibration) =>
-  air === undefined ? 1 : Math.sqrt((calibration + tripRise - air) / tripRise);
+const airFactor = (air, calibration) => (air === undefined ? 1 : Math.sqrt((calibration + tripRise - air) / tripRise));
 
 /**
  * A strip is named by its gap: the square of the lowest trip multiple less that of its pickup, because a pickup just under the

@@ -92,7 +92,7 @@ export const without = (tag: string, ...names: string[]): string =>
     .join(" ");
 
 /** What a sheet's part may tell after a recalculation. */
-export interface SheetComparison {
+interface SheetComparison {
   /** Differences that no recalculation makes, each in words. */
   readonly surprises: readonly string[];
   /** How many formulas of ours are written anew as dynamic arrays. */

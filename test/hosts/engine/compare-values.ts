@@ -4,7 +4,7 @@ import { readSheet, type WrittenCell, without } from "./compare-sheets";
 import { attribute, isCut, tagName, tokensOf } from "./xml-tokens";
 
 /** What a copy of values may tell beside a copy with formulas. */
-export interface ValuesComparison {
+interface ValuesComparison {
   /** Differences that are not to be, each in words. */
   readonly surprises: readonly string[];
   /** The cells ("Log!A1") that have their formula in the one copy and their value alone in the other. */

@@ -25,7 +25,7 @@ interface ObjectPath {
   readonly ArgumentInfo?: ArgumentInfo;
 }
 
-export interface HostAnswer {
+interface HostAnswer {
   readonly Results: readonly { readonly ActionId: number; readonly Value: unknown }[];
   readonly Error: { readonly Code: string; readonly Message: string; readonly Location: string } | null;
 }

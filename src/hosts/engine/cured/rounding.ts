@@ -9,7 +9,7 @@ const DIGITS = 15;
  * Rounds the decimal number that a spreadsheet shows, halves away from zero: 1.005 to 1.01, though its double lies below. The engine
  * adds or takes a unit in the last place where it multiplies: TRUNC(-7,3) is -6.999 there, ROUNDDOWN(2,20) 2.0000000000000004.
  */
-export const rounded = (value: number, places: number, whole: (magnitude: number) => number): number => {
+const rounded = (value: number, places: number, whole: (magnitude: number) => number): number => {
   const [mantissa = "0", exponent = "0"] = Math.abs(value)
     .toExponential(DIGITS - 1)
     .split("e");

@@ -2,21 +2,18 @@ import { ErrorType, ErrorValueObject, NumberValueObject, StringValueObject } fro
 import { asNumber, eachCell, rowsOf } from "./cells";
 import { type FunctionClass, type Value, withAnswer, withArguments } from "./engine-function";
 
-/** Texts in cells are no numbers for statistics, though "42" looks like one; the engine counts it in these. */
-export const passesOverTexts = (name: string): FunctionClass =>
+const withTextsOfCells = (name: string, turn: (text: Value) => Value): FunctionClass =>
   withArguments(name, (values) =>
-    values.map((value) => (value.isArray() ? eachCell(value, (cell) => (cell.isString() ? noNumber : cell)) : value)),
+    values.map((value) => (value.isArray() ? eachCell(value, (cell) => (cell.isString() ? turn(cell) : cell)) : value)),
   );
+
+/** Texts in cells are no numbers for statistics, though "42" looks like one; the engine counts it in these. */
+export const passesOverTexts = (name: string): FunctionClass => withTextsOfCells(name, () => noNumber);
 
 const noNumber = StringValueObject.create("no number");
 
 /** A text in a cell that looks like a number is one in arithmetic: ABS of "42" is 42. The engine says #VALUE!. */
-export const readsTexts = (name: string): FunctionClass =>
-  withArguments(name, (values) =>
-    values.map((value) =>
-      value.isArray() ? eachCell(value, (cell) => (cell.isString() ? asNumber(cell) : cell)) : value,
-    ),
-  );
+export const readsTexts = (name: string): FunctionClass => withTextsOfCells(name, asNumber);
 
 /** The scatter of no numbers at all is #DIV/0!; the engine says 0. */
 export const scatter = (name: string): FunctionClass =>

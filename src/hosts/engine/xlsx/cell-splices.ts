@@ -17,7 +17,7 @@ export const putCell = <T>(
 };
 
 /** How the cells of a sheet's part become others. */
-export interface CellWork<T> {
+interface CellWork<T> {
   /** A cell that stands nowhere yet, "" when it need not stand anywhere; `row` is the tag of its row when that is there. */
   fresh(place: { readonly row: number; readonly column: number }, wanted: T, row: Opened | undefined): string;
   /** What is to stand in place of a cell; undefined when it stays. Every cell is asked about, in order. */

@@ -27,7 +27,7 @@ export class Package {
   }
 }
 
-export interface Relation {
+interface Relation {
   readonly id: string;
   /** The last word of its type: "worksheet", "table", "sharedStrings". */
   readonly type: string;

@@ -10,7 +10,7 @@ import { formulaText, type Wording } from "./write-sheet";
 import { escapeText, type Opened, unescapeText } from "./xml";
 
 /** How a changed cell says what stands elsewhere in its package. */
-export interface EditWording extends Omit<Wording, "numberOf"> {
+interface EditWording extends Omit<Wording, "numberOf"> {
   /** The number of the look that differs from the one of number `base` as `to` does from `from`. */
   changed(base: number, looks: NonNullable<CellEdit["looks"]>): number;
 }
@@ -22,7 +22,7 @@ export const inlineText = (text: string): { type: string; element: string } => (
 });
 
 /** A sheet's part as it is to be. */
-export interface EditedSheet {
+interface EditedSheet {
   readonly xml: string;
   /** Whether a formula came or went. */
   readonly hasOtherFormulas: boolean;

@@ -9,7 +9,7 @@ import { UnreadableWorkbook } from "./unreadable";
 import { unescapeText } from "./xml";
 
 /** What a sheet's part refers to. */
-export interface Shelf {
+interface Shelf {
   readonly texts: readonly string[];
   readonly styles: readonly Style[];
   /** The values of `cm` that mark a dynamic array. */

@@ -21,7 +21,7 @@ interface WrittenPiece {
   readonly to: number;
 }
 
-export interface WrittenRow {
+interface WrittenRow {
   readonly row: number;
   readonly open: Opened;
   /** The place of its "</row>"; of a row closed in itself its end. */

@@ -10,7 +10,7 @@ export interface Opened {
   readonly isSelfClosing: boolean;
 }
 
-export interface Listener {
+interface Listener {
   open?(element: Opened): void;
   /** `from` is the place of "</", `to` that after ">"; of an element closed in itself both are its end. */
   close?(name: string, from: number, to: number): void;

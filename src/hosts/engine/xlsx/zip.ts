@@ -22,7 +22,7 @@ export interface Entry {
 }
 
 /** Bounds against files that unpack to more than any real workbook. */
-export const LIMITS = { entries: 10_000, partBytes: 400e6, allBytes: 600e6, ratio: 1000, freeBytes: 20e6 };
+const LIMITS = { entries: 10_000, partBytes: 400e6, allBytes: 600e6, ratio: 1000, freeBytes: 20e6 };
 
 const noZip = "This is not an .xlsx workbook: it is no zip package.";
 

@@ -25,6 +25,10 @@ export interface Reading {
   readonly calls: readonly OwnCall[];
   /** Names that begin as ours do and are none of ours. */
   readonly strangers: readonly string[];
+  /** Ours, but without the prefix. */
+  readonly bare: readonly string[];
+  /** It names a function of ours, but no sheet would read it. */
+  readonly isBroken: boolean;
 }
 
 export const prefix = "BIMETAL.";
@@ -33,7 +37,7 @@ export const prefix = "BIMETAL.";
 export const readFormula = (formula: string, catalogue: readonly AnyDefinition[]): Reading => {
   const calls: OwnCall[] = [];
   const strangers: string[] = [];
-  if (!formula.toUpperCase().includes(prefix)) return { calls, strangers };
+  const bare: string[] = [];
   const byName = new Map(catalogue.map((definition) => [prefix + definition.name, definition]));
 
   const visit = (node: AstExpression | null, isWhole: boolean): void => {
@@ -44,6 +48,7 @@ export const readFormula = (formula: string, catalogue: readonly AnyDefinition[]
       if (definition)
         calls.push({ definition, isWhole, text: textOf(node, formula), written: writtenIn(node, formula) });
       else if (name.startsWith(prefix)) strangers.push(name);
+      else if (byName.has(prefix + name)) bare.push(name);
     }
     for (const child of childrenOf(node)) visit(child, false);
   };
@@ -52,9 +57,14 @@ export const readFormula = (formula: string, catalogue: readonly AnyDefinition[]
     visit(parse(tokenize(formula, { withLocation: true }), { permitArrayCalls: true }), true);
   } catch {
     // Half-typed formulas and another program's grammar are not ours to explain.
-    return { calls: [], strangers: [] };
+    return {
+      calls: [],
+      strangers: [],
+      bare: [],
+      isBroken: formula.startsWith("=") && formula.toUpperCase().includes(prefix),
+    };
   }
-  return { calls, strangers };
+  return { calls, strangers, bare, isBroken: false };
 };
 
 const nameOf = ({ callee }: CallExpression): string => (callee.type === "Identifier" ? callee.name.toUpperCase() : "");

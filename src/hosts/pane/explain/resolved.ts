@@ -7,7 +7,7 @@ import { type Place, placeOf } from "./place";
 import { sameCells } from "./same-cells";
 
 /** Where an argument came from, as a person is told. */
-export interface Origin {
+interface Origin {
   readonly written: Written;
   /** Present when the value is known neither from memory nor from the formula: why. */
   readonly unknown?: string;

@@ -44,7 +44,7 @@ export const sheetFromGrid = (state: GridState, sheet: IWorksheetData): Sheet =>
 };
 
 /** A cell that the grid holds itself; what an answer fills is not among them. */
-export interface GridCell {
+interface GridCell {
   readonly row: number;
   readonly column: number;
   readonly formula: string | undefined;

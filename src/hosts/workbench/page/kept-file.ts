@@ -11,7 +11,7 @@ import type { GridState } from "./grid-state";
 import { sheetEdits } from "./sheet-edits";
 
 /** What was changed in the grid of the workbook that a file holds. */
-export interface Changed {
+interface Changed {
   readonly edits: BookEdits;
   /** The places of formulas that the grid does not calculate. */
   readonly kept: readonly string[];

@@ -5,7 +5,7 @@ import { tableCells } from "../../engine/table-reference";
 import type { OpenBook } from "./open-book";
 
 /** A reference followed to its cells. Edges that are not told ("B:B") are null. */
-export interface Found {
+interface Found {
   readonly sheet: string;
   readonly range: RangeA1;
 }

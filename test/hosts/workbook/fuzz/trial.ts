@@ -11,7 +11,7 @@ import { Chance } from "./chance";
 import { damagedBytes, damagedParts } from "./damage-package";
 
 /** What came of one damaged workbook. */
-export interface Trial {
+interface Trial {
   readonly code: number;
   /** What must not happen, in words. */
   readonly faults: readonly string[];

@@ -4,7 +4,7 @@ import { broken, linesDown, note, one, title, yours } from "../looks";
 import type { ReadyCell, ReadySheet } from "../ready-sheet";
 
 /** A worked example in cells: a question, cells to change, formulas with their answers, what they say, what to try, and the explanation. */
-export interface Lesson<Input extends string> {
+interface Lesson<Input extends string> {
   /** Of the sheet. */
   readonly name: string;
   readonly title: string;
@@ -19,7 +19,7 @@ export interface Lesson<Input extends string> {
   readonly explains: (at: At<Input>) => string;
 }
 
-export interface LessonInput {
+interface LessonInput {
   readonly label: string;
   readonly value: Cell;
   readonly remark?: string;
@@ -28,18 +28,18 @@ export interface LessonInput {
 }
 
 /** Where things stand: the cell of each input ("B5"), and of each table the first and last row as a sheet counts them. */
-export interface At<Input extends string> {
+interface At<Input extends string> {
   readonly cell: Readonly<Record<Input, string>>;
   readonly tables: readonly Rows[];
 }
 
-export interface Rows {
+interface Rows {
   readonly top: number;
   readonly bottom: number;
 }
 
 /** A list whose columns know where it stands. */
-export interface LessonTable<Input extends string> {
+interface LessonTable<Input extends string> {
   readonly lines: number;
   readonly placed: (at: At<Input>, first: number) => Placed;
 }
