@@ -5,18 +5,18 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
 /**
- * By name: the folder a bundle is built into, its entry files (those that exist are taken), the hosts it is made from, other
+ * By name: the folder a bundle is built into, its entry files, the hosts it is made from, other
  * folders it is made from, and whether it is built only when asked for by name (`--all` passes it over).
  */
 export const bundles = {
   excel: {
     output: "dist/excel",
-    entries: ["src/hosts/excel/main.ts", "src/hosts/excel/main.tsx"],
+    entries: ["src/hosts/excel/main.ts"],
     hosts: ["excel", "pane"],
   },
   workbench: {
     output: "dist/workbench/page",
-    entries: ["src/hosts/workbench/page/main.ts", "src/hosts/workbench/page/main.tsx"],
+    entries: ["src/hosts/workbench/page/main.ts"],
     hosts: ["engine", "pane", "workbench"],
   },
   "workbench-server": {
