@@ -19,7 +19,7 @@ const look = ({ bench }: Subject): PlanStep => ({
   caution: [
     "Out of its board: switched off, locked out, proved dead.",
     "A cracked case, burnt terminals or a handle that does not latch end the test here.",
-    "Do not exercise it: the first trips are to be as found.",
+    "Once, no more: the first trips are to be as found, not exercised.",
     ...leads(bench),
   ].join(" "),
 });

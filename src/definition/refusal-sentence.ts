@@ -1,7 +1,28 @@
 import { type Cell, CellError, sayCell } from "./cells";
 import type { Parameter } from "./parameter";
 
-const lookAlike = (text: string): boolean => text.trim() !== "" && Number.isFinite(Number(text.replace(",", ".")));
+/** What to type in place of a text where a number is wanted. */
+const adviceOn = (text: string, unit: string): string => {
+  const trimmed = text.trim();
+  if (trimmed !== "" && Number.isFinite(Number(trimmed.replace(",", "."))))
+    return ", which only looks like a number: type it again as one";
+  const [, first = "", second = "", third] = /^(\d{1,4}):(\d{2})(?::(\d{2}))?$/.exec(trimmed) ?? [];
+  if (unit === "s" && second !== "") {
+    const [high, low] = [Number(first), Number(second)];
+    return third === undefined
+      ? `; in seconds that is ${high * 60 + low} if it means minutes:seconds, ${high * 3600 + low * 60} if hours:minutes`
+      : `; in seconds that is ${high * 3600 + low * 60 + Number(third)}`;
+  }
+  if (/^[-+]?\d+([.,]\d+)?\s*[a-zµμΩ°%]{1,4}$/i.test(trimmed))
+    return unit ? `: type the number alone, in ${unit}` : ": type the number alone";
+  return "";
+};
+
+/** An error handed over; where a word is wanted, one typed without its quotes comes in as #NAME?. */
+export const errorSentence = (name: string, { code }: CellError, word?: string): string =>
+  code === "#NAME?" && word !== undefined
+    ? `${name}: #NAME? came in; a word typed into a formula stands in quotes: "${word}".`
+    : `${name}: the cell holds ${code}; mend that cell first.`;
 
 /** Why a schema would not have a cell, in the house sentence. */
 export const refusalSentence = (
@@ -10,7 +31,7 @@ export const refusalSentence = (
   cell: Cell,
   hint?: string,
 ): string => {
-  if (cell instanceof CellError) return `${name}: the cell holds ${cell.code}; mend that cell first.`;
+  if (cell instanceof CellError) return errorSentence(name, cell, wants.choices?.[0]);
   if (cell === null || cell === "") return wants.ifBlank ?? `${name} is blank.`;
   if (wants.choices) {
     if (cell === 0 && wants.ifBlank) return wants.ifBlank;
@@ -18,9 +39,8 @@ export const refusalSentence = (
   }
   const unit = wants.unit && ` ${wants.unit}`;
   if (typeof cell !== "number" || !Number.isFinite(cell)) {
-    const text =
-      typeof cell === "string" && lookAlike(cell) ? ", which only looks like a number: type it again as one" : "";
-    return `${name}: a number${unit && ` in${unit}`} is wanted, not ${sayCell(cell)}${text}.`;
+    const advice = typeof cell === "string" ? adviceOn(cell, wants.unit) : "";
+    return `${name}: a number${unit && ` in${unit}`} is wanted, not ${sayCell(cell)}${advice}.`;
   }
   const issue = wants.schema.safeParse(cell).error?.issues[0];
   const limit =

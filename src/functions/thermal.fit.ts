@@ -3,7 +3,7 @@ import { type Given, optional, quantity } from "../definition/parameter";
 import { say } from "../metrology/say";
 import { fittedTo } from "../thermal/fit";
 import { learning, thermalEquation } from "../thermal/model";
-import { injectionCaution, verdictCaution } from "./accounts/cautions";
+import { ammeterCaution, injectionCaution, verdictCaution } from "./accounts/cautions";
 import { fitCautions, fitSteps, noteOn } from "./accounts/fit";
 import { magneticDocuments } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
@@ -74,6 +74,7 @@ export default define({
     "Every trial starts cold, or warm from a long steady preload that is given. A repeat without rest spoils the fit: it trips early and pulls the time constant down.",
     "The trials tell of this breaker, in this air and on these leads, as it is now.",
     "Near the pickup 1 % of current is 8 % of time or more: an error of the current setting shows as scatter.",
+    ammeterCaution,
     verdictCaution,
     injectionCaution,
   ],

@@ -5,7 +5,7 @@ import { quantity } from "../definition/parameter";
 import { say, sayNumber } from "../metrology/say";
 import { holdProbability } from "../thermal/forecast";
 import { learning, thermalEquation } from "../thermal/model";
-import { verdictCaution } from "./accounts/cautions";
+import { ammeterCaution, verdictCaution } from "./accounts/cautions";
 import { nearPickup } from "./accounts/fit";
 import { preload, preloadBelow, testCurrent } from "./arguments/body";
 import { fit } from "./arguments/fit";
@@ -47,6 +47,7 @@ export default define({
   cautions: [
     "The thermal trip only: the probability says nothing of the magnetic release, which may trip at the first peak.",
     "Told from the trials alone: another air temperature, other leads or a warm start change it.",
+    ammeterCaution,
     verdictCaution,
   ],
   examples: [
@@ -84,7 +85,7 @@ export default define({
           limits,
           { sentence: "The current is not above the lower limit", plain: `${say(current, "A")} ≤ ${say(low, "A")}` },
         ],
-        answer: `It holds ${asked}, and for ever: the current is not above the lower limit of the pickup.`,
+        answer: `By these trials it holds ${asked}, and for ever: the current is not above the lower limit of the pickup.`,
         cautions: ["The lower limit of the pickup is a 95 % limit: of forty such fits one has its pickup below it."],
       };
     return {

@@ -71,19 +71,21 @@ const placeOf = (asked: Asked, outcome: Trial["outcome"], { current, time }: Rea
 
 const low = (asked: Asked, trial: Trial, { current, time }: Reading): Verdict => {
   const limit = mustHoldFor(asked, current);
-  const clock =
+  const doubt =
     trial.time < 0.1 && !(asked.bench?.magnetic && trial.current > asked.bench.magnetic.lower)
       ? "; is this a clock time? Multiply it by 86400 to have seconds"
-      : "";
+      : asked.rating !== 1 && trial.current < asked.rating / 2
+        ? `; only ${say(trial.current / asked.rating, "", 3)} × the rating: was a multiple typed, or were columns swapped?`
+        : "";
   if (limit && time < limit.seconds)
     return {
       verdict: "early",
-      why: `beyond a printed limit: tripped after ${say(trial.time, "s")}; ${cited(limit)}${clock}`,
+      why: `beyond a printed limit: tripped after ${say(trial.time, "s")}; ${cited(limit)}${doubt}`,
     };
   if (!asked.bench)
     return {
       verdict: "early",
-      why: `beyond the own band: tripped after ${say(trial.time, "s")}, not before ${say(asked.rangeAt(trial.current).shortest.seconds, "s")}${clock}`,
+      why: `beyond the own band: tripped after ${say(trial.time, "s")}, not before ${say(asked.rangeAt(trial.current).shortest.seconds, "s")}${doubt}`,
     };
   const { shortest } = asked.rangeAt(trial.current);
   const edge = Number.isFinite(shortest.seconds)
@@ -91,7 +93,7 @@ const low = (asked: Asked, trial: Trial, { current, time }: Reading): Verdict =>
     : "trips here at all";
   return {
     verdict: "outside the computed band",
-    why: `outside the computed band: tripped after ${say(trial.time, "s")}; no strip of one time constant that meets the printed points ${edge}; not a limit of the standard${beyondAir(asked, "hold")}${clock}`,
+    why: `outside the computed band: tripped after ${say(trial.time, "s")}; no strip of one time constant that meets the printed points ${edge}; not a limit of the standard${beyondAir(asked, "hold")}${doubt}`,
   };
 };
 

@@ -54,6 +54,22 @@ describe("one cell", () => {
       ["20"],
       'current: a number in A is wanted, not the text "20", which only looks like a number: type it again as one.',
     ],
+    [
+      "a number with its unit",
+      ["25 A"],
+      'current: a number in A is wanted, not the text "25 A": type the number alone, in A.',
+    ],
+    [
+      "millivolts beside a number",
+      ["61 mV"],
+      'current: a number in A is wanted, not the text "61 mV": type the number alone, in A.',
+    ],
+    ["a clock where no time is asked", ["1:35"], 'current: a number in A is wanted, not the text "1:35".'],
+    [
+      "a word without quotes",
+      [5, new CellError("#NAME?")],
+      'outcome: #NAME? came in; a word typed into a formula stands in quotes: "tripped".',
+    ],
     ["a negative number", [-5], "current: more than 0 A is wanted, not -5 A."],
     ["a boolean", [true], "current: a number in A is wanted, not TRUE."],
     ["an error cell", [new CellError("#N/A")], "current: the cell holds #N/A; mend that cell first."],

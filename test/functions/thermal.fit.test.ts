@@ -179,6 +179,9 @@ describe("a fit handed on", () => {
     expect(said(holds, 30, 5, broken)[0]?.[0]).toMatch(
       /the block holds #N\/A; THERMAL\.FIT says there what the trials lack\.$/,
     );
+    expect(said(holds, 30, 5, [[new CellError("#SPILL!")]])[0]?.[0]).toMatch(
+      /the cell holds #SPILL!; clear the cells that its block needs, to the right of THERMAL\.FIT and below it\.$/,
+    );
     const changed = block.map((cells) =>
       cells[0] === "time constant" ? ["time constant", "slow", ...cells.slice(2)] : cells,
     ) as Range;

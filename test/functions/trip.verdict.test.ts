@@ -1,4 +1,5 @@
-import type { Argument } from "../../src/definition/cells";
+import { call } from "../../src/definition/call";
+import { type Argument, CellError } from "../../src/definition/cells";
 import { explained } from "../../src/definition/explained";
 import verdict from "../../src/functions/trip.verdict";
 
@@ -42,4 +43,41 @@ test("a quick trip asks whether the strip was cold, a slow one does not; a shot 
   expect(cautions(51, 75, 20, "C").join(" ")).not.toMatch(/still warm/);
   expect(cautions(150, 0.02, 20, "C").join(" ")).toMatch(/Every magnetic trip burns the contacts/);
   expect(cautions(90, 5, 20, "C").join(" ")).not.toMatch(/burns the contacts/);
+});
+
+const refused = (...args: Argument[]) => explained(verdict, args).refusal?.sentence;
+
+test("a time typed as on a clock is told in seconds, both ways it may be meant", () => {
+  // 1 × 60 + 35 and 1 × 3600 + 35 × 60; 60 + 35 with the hours told.
+  expect(refused(51, "1:35", 20, "C")).toBe(
+    'time: a number in s is wanted, not the text "1:35"; in seconds that is 95 if it means minutes:seconds, 5700 if hours:minutes.',
+  );
+  expect(refused(51, "0:01:35", 20, "C")).toMatch(/the text "0:01:35"; in seconds that is 95\.$/);
+});
+
+test("the letter and the number on a breaker's face are two arguments", () => {
+  expect(refused(51, 12, 20, "c20")).toMatch(
+    /"c20" is not known \(the characteristic alone is "C"; the number is the rating\); known are/,
+  );
+  expect(refused(51, 12, 20, "K")).toMatch(/"K" is not known; known are/);
+  expect(refused(51, 12, 20, new CellError("#NAME?"))).toMatch(/stands in quotes: "C"\.$/);
+});
+
+test("a trip far below the rating asks what was typed", () => {
+  const why = (...args: Argument[]) => call(verdict, args)[0]?.[1];
+  expect(why(2.55, 75, 25, "D")).toMatch(
+    /; only 0\.102 × the rating: was a multiple typed, or were columns swapped\?$/,
+  );
+  expect(why(20, 75, 25, "D")).not.toMatch(/multiple typed/);
+  expect(why(0.4, 75, 1, "D")).not.toMatch(/multiple typed/);
+});
+
+test("a rating off the preferred list asks whether it stands in its place", () => {
+  // 51 A is none of the preferred ratings of IEC 60898-1; smaller ones than 6 A are not listed there, and other documents have their own.
+  const asks = (...args: Argument[]) =>
+    cautions(...args).some((caution) => /none of the preferred ratings/.test(caution));
+  expect(asks(20, 3600, 51, "C", "held")).toBe(true);
+  expect(asks(51, 30, 20, "C")).toBe(false);
+  expect(asks(5, 30, 2, "C")).toBe(false);
+  expect(asks(60, 30, 30, "UL 489 typical")).toBe(false);
 });

@@ -13,6 +13,10 @@ export const verdictCaution =
 export const injectionCaution =
   "Test a breaker out of its board: switched off, locked out, proved dead. The source's voltage is low, its current burns: bolted leads, hands off, let lead and breaker cool.";
 
+/** For what is learnt of one breaker from currents of one meter. */
+export const ammeterCaution =
+  "Limits and probabilities hold what the trials scatter, not what the ammeter is off: 1 % there moves the pickup and its limits by 1 %.";
+
 /** For shots that may trip magnetically. */
 export const wearCaution = "Every magnetic trip burns the contacts a little: no more shots than the test asks for.";
 

@@ -5,7 +5,7 @@ import { citation, type Source } from "../../metrology/source";
 import { thermalEquation } from "../../thermal/model";
 import { ambientLaw, usualTripRise } from "../../trip/ambient";
 import type { Asked } from "../../trip/asked";
-import { airSource, leastTripRise } from "../../trip/iec60898-tables";
+import { airSource, leastTripRise, preferredRatings } from "../../trip/iec60898-tables";
 import type { Edge, TripRange } from "../../trip/range";
 
 /** The shortest time as a cell shows it. */
@@ -160,6 +160,12 @@ const tooSmallRise = ({
   characteristic?.classOf(1).floor !== undefined &&
   tripRise < Math.max(leastTripRise.cold, leastTripRise.warm);
 
+/** A rating from the smallest preferred one up that is none of them: an ampere typed in the rating's place looks so. */
+const isUnusual = (rating: number, { ratedClass }: NonNullable<Asked["bench"]>): boolean =>
+  ratedClass.holdSource.document === airSource.document &&
+  rating >= preferredRatings[0] &&
+  !preferredRatings.some((preferred) => preferred === rating);
+
 /** Cautions that this answer calls for. */
 export const rangeCautions = ({
   rating,
@@ -171,6 +177,10 @@ export const rangeCautions = ({
   if (rating === 1)
     cautions.push("The rating is 1, so the current is read as a multiple and the smallest class of ratings is used.");
   if (!bench || !characteristic) return cautions;
+  if (isUnusual(rating, bench))
+    cautions.push(
+      `${say(rating, "A")} is none of the preferred ratings of IEC 60898-1: do current and rating stand in their places?`,
+    );
   if (!bench.magnetic)
     cautions.push(
       "Thermal only: without the marked setting the magnetic band is not known, and a sound breaker may trip sooner by it.",

@@ -1,7 +1,8 @@
 import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
-import { type Cell, type Range, sayCell } from "../../definition/cells";
+import { type Cell, CellError, type Range, sayCell } from "../../definition/cells";
 import { measurable, type Parameter, plain } from "../../definition/parameter";
+import { errorSentence } from "../../definition/refusal-sentence";
 import { say } from "../../metrology/say";
 import type { Characteristic } from "../../trip/characteristic";
 import { knownCharacteristics } from "../../trip/known";
@@ -10,6 +11,14 @@ import type { BandRow, OwnBand } from "../../trip/own-band";
 const byName = new Map(knownCharacteristics.map((characteristic) => [plain(characteristic.name), characteristic]));
 const names = knownCharacteristics.map(({ name }) => name);
 const known = `known are ${names.map((name) => `"${name}"`).join(", ")}, or a range of three columns (multiple, shortest, longest)`;
+
+/** "C20" and "C 16", as a breaker's face has them: the letter and the rating are two arguments. */
+const ratingBeside = (cell: Cell): string => {
+  const [, letter] = typeof cell === "string" ? (/^\s*([BCD])\s*\d+(\.\d+)?\s*A?\s*$/i.exec(cell) ?? []) : [];
+  return letter === undefined
+    ? ""
+    : ` (the characteristic alone is "${letter.toUpperCase()}"; the number is the rating)`;
+};
 
 /**
  * A characteristic by name (one cell, or a column with a name per row), or, told by its three columns, a band of the tester's own
@@ -25,7 +34,8 @@ export const characteristic: Parameter<Characteristic | OwnBand> = {
     const found = typeof cell === "string" ? byName.get(plain(cell)) : undefined;
     if (found) return found;
     if (cell === null || cell === "") throw new BadInput(`${name} is blank.`);
-    throw new BadInput(`${name}: ${sayCell(cell)} is not known; ${known}.`);
+    if (cell instanceof CellError) throw new BadInput(errorSentence(name, cell, names[1]));
+    throw new BadInput(`${name}: ${sayCell(cell)} is not known${ratingBeside(cell)}; ${known}.`);
   },
   // Three cells in one row are no band, which has two rows at least, but three names that lie across.
   readBlock: (range, name) => (range.length > 1 && range[0]?.length === 3 ? readBand(range, name) : undefined),

@@ -22,6 +22,7 @@ export const conditions = {
   ambient: optional(
     quantity("°C", "the air around the breaker", z.number().check(z.minimum(-40), z.maximum(60)), {
       hint: "in °C; was °F meant?",
+      ifBlank: "no air temperature: type it in each row, or leave the argument out for all of them.",
     }),
     "each printed point at its own temperature",
   ),

@@ -116,7 +116,9 @@ describe("the test log", () => {
     const forgotten = { C2: "X-1", D2: 20, E2: "C", H2: 51, J2: 14, K2: "tripped" };
     const { view, read } = await withTyped(called("Test log"), forgotten);
     expect(read("S2")).toEqual(new CellError("#VALUE!"));
-    expect(view.messageAt({ sheet: "Test log", ...placeOf("S2") })).toBe("ambient is blank.");
+    expect(view.messageAt({ sheet: "Test log", ...placeOf("S2") })).toBe(
+      "no air temperature: type it in each row, or leave the argument out for all of them.",
+    );
     view.close();
   });
 });
