@@ -91,6 +91,16 @@ describe("other cells", () => {
     expect(text).toContain("There is no function called BIMETAL.TRIP.RNAGE");
   });
 
+  test("one of ours without its beginning, arguments parted by semicolons, a word without quotes", async () => {
+    const bare = await paneFor(selected('=TRIP.RANGE(51,20,"C")'));
+    expect(bare.text).toContain("The names of these functions begin with BIMETAL. Write BIMETAL.TRIP.RANGE.");
+    for (const formula of ['=BIMETAL.TRIP.RANGE(51;20;"C")', "=BIMETAL.TRIP.RANGE(51,20,c)"])
+      expect((await paneFor(selected(formula))).text).toMatch(
+        /This formula cannot be read\. Arguments are parted by commas, .* words stand in quotes\./,
+      );
+    expect((await paneFor(selected("BIMETAL. as a text"))).text).not.toContain("cannot be read");
+  });
+
   test("the sheet's own error over a formula of ours is explained first", async () => {
     const { text } = await paneFor(selected('=BIMETAL.TRIP.RANGE(51,20,"C")', { value: new CellError("#SPILL!") }));
     expect(text).toMatch(/^ #SPILL! The answer needs more cells/);

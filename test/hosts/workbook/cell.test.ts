@@ -36,6 +36,18 @@ describe("the command cell", () => {
     ["=1/0", "#DIV/0!\n", 1, "The answer is #DIV/0!."],
     ["=NOSUCH(1)", "", 2, "The formula cannot be answered. The function NOSUCH is not known here."],
     ["=BIMETAL.NO.SUCH(1)", "", 2, "The formula cannot be answered. The function BIMETAL.NO.SUCH is not known here."],
+    [
+      '=TRIP.RANGE(51,20,"C")',
+      "",
+      2,
+      "The formula cannot be answered. The function TRIP.RANGE is not known here; write BIMETAL.TRIP.RANGE.",
+    ],
+    [
+      '=BIMETAL.TRIP.RANGE(51;20;"C")',
+      "",
+      2,
+      "The formula cannot be answered. It cannot be read as a formula. Arguments are parted by commas.",
+    ],
     ["=A1+1", "", 2, "The formula cannot be answered. It leads back to itself."],
     ["=1+", "", 2, "The formula cannot be answered. It cannot be read as a formula."],
     ["=[1]Log!A1", "", 2, "The formula cannot be answered. It refers to another workbook ([1]Log!A1)."],

@@ -1,7 +1,8 @@
 import { type Cell, CellError as ErrorInCell } from "../../../definition/cells";
 
 const hints: Record<string, string> = {
-  "#SPILL!": "The answer needs more cells than are free: clear those to the right and below.",
+  "#SPILL!":
+    "The answer needs more cells than are free: clear those to the right and below. A whole column (A:A) answers as many rows as the sheet has: name its rows instead (A2:A120).",
   "#NAME?":
     "The sheet does not know a name in this formula. Check its spelling; if the functions came after the workbook was opened, press Recalculate.",
   "#REF!": "The formula points to cells that are no longer there.",

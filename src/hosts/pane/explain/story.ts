@@ -1,13 +1,16 @@
 import type { AnyDefinition } from "../../../definition/define";
 import { cellAbove } from "../address";
 import type { Port, Selection } from "../port";
-import { type OwnCall, readFormula } from "./formula";
+import { type OwnCall, type Reading, readFormula } from "./formula";
 import { homeOf, type ResolvedCall, resolve, seenFrom } from "./resolved";
 
 /** What there is to tell about the selected cell. */
 export type Story =
   | { readonly tells: "nothing selected" }
-  | { readonly tells: "ordinary cell"; readonly selection: Selection; readonly strangers: readonly string[] }
+  | ({ readonly tells: "ordinary cell"; readonly selection: Selection } & Pick<
+      Reading,
+      "strangers" | "bare" | "isBroken"
+    >)
   | {
       readonly tells: "calls";
       readonly selection: Selection;
@@ -29,11 +32,11 @@ export const storyOf = async (
   if (!selection) return { tells: "nothing selected" };
   if (before?.tells === "calls" && isSameAnswer(before.selection, selection))
     return { tells: "calls", selection, calls: before.calls.map((call) => seenFrom(selection, call)) };
-  const { calls, strangers } = readFormula(selection.formula, catalogue);
+  const { calls, ...rest } = readFormula(selection.formula, catalogue);
   if (calls.length > 0) return { tells: "calls", selection, calls: await resolved(calls, selection, port) };
   const above = await formulaAbove(selection, port);
   const found = above ? readFormula(above.formula, catalogue).calls : [];
-  if (!above || found.length === 0) return { tells: "ordinary cell", selection, strangers };
+  if (!above || found.length === 0) return { tells: "ordinary cell", selection, ...rest };
   return { tells: "calls", selection: above, calls: await resolved(found, above, port), below: selection };
 };
 
