@@ -36,7 +36,10 @@ const contentOf = (bytes: Uint8Array) =>
     const isExplained = (cell: SheetCell) =>
       explanations.some(({ row, column, spill }) => isIn({ row, column, rows: 1, columns: 1, ...spill }, cell));
     return {
-      ...{ name, widths, frozen, choices },
+      name,
+      widths,
+      frozen,
+      choices,
       explanations: explanations.map(({ row, column, formula }) => ({ row, column, formula })),
       cells: cells
         .filter((cell) => !isExplained(cell))

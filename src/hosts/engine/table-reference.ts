@@ -21,7 +21,10 @@ export const tableCells = (reference: string, book: Book, at: Place): { cells: s
     bottom: rows.last,
     left: column + (places.length ? Math.min(...places) : 0),
     right: column + (places.length ? Math.max(...places) : width - 1),
-    ...{ $top: true, $bottom: true, $left: true, $right: true },
+    $top: true,
+    $bottom: true,
+    $left: true,
+    $right: true,
   };
   return { cells: stringifyA1Ref({ context: [sheet], range }) };
 };

@@ -46,7 +46,8 @@ export const copiesOf = (
 ];
 
 const shownCopy = (path: string, { bytes, shown, filled }: ValuesCopy): Copy => ({
-  ...{ path, bytes },
+  path,
+  bytes,
   lines: [
     shown === 1
       ? `Wrote ${path}: in place of 1 formula that needs functions of BIMETAL its value stands there.`
@@ -59,7 +60,8 @@ const shownCopy = (path: string, { bytes, shown, filled }: ValuesCopy): Copy => 
 });
 
 const judgedCopy = (path: string, { bytes, changed }: Patched): Copy => ({
-  ...{ path, bytes },
+  path,
+  bytes,
   lines: [`Wrote ${path}: ${changed} ${changed === 1 ? "cell has" : "cells have"} a new value.`],
 });
 

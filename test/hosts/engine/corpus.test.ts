@@ -1,4 +1,4 @@
-import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, utimesSync } from "node:fs";
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, statSync, utimesSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { extname, join } from "node:path";
 import { unzipSync, zipSync } from "fflate";
@@ -10,10 +10,7 @@ import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { recalculateWorkbook } from "../../../src/hosts/workbook/recalculate-workbook";
 import { surprises } from "./compare-packages";
 import { callsOfOurs, compareValues } from "./compare-values";
-
-// corpus/README.md says who wrote each workbook and what it holds.
-const corpus = join(__dirname, "corpus");
-const files = readdirSync(corpus).filter((name) => /\.xls[xm]$/.test(name));
+import { bytesOf, corpus, corpusWorkbooks } from "./corpus-workbooks";
 
 interface Expected {
   /** Formulas that cannot be calculated and keep their values. */
@@ -110,9 +107,9 @@ const expected: Readonly<Record<string, Expected>> = {
 };
 
 test("each workbook of the corpus is expected, and small", () => {
-  expect(files.sort()).toEqual(Object.keys(expected).sort());
-  expect(files.length).toBeGreaterThanOrEqual(12);
-  for (const name of files) expect(statSync(join(corpus, name)).size).toBeLessThan(40_000);
+  expect(corpusWorkbooks).toEqual(Object.keys(expected).sort());
+  expect(corpusWorkbooks.length).toBeGreaterThanOrEqual(12);
+  for (const name of corpusWorkbooks) expect(statSync(join(corpus, name)).size).toBeLessThan(40_000);
 });
 
 /** What a package's part is named or holds when it has the thing. */
@@ -139,8 +136,8 @@ const things: Readonly<Record<string, { readonly part?: RegExp; readonly text?: 
 };
 
 test.each(Object.entries(things))("some workbook of the corpus holds %s", (_, { part = /./, text = /(?:)/ }) => {
-  const having = files.filter((name) =>
-    Object.entries(unzipSync(new Uint8Array(readFileSync(join(corpus, name))))).some(
+  const having = corpusWorkbooks.filter((name) =>
+    Object.entries(unzipSync(bytesOf(name))).some(
       ([path, bytes]) => part.test(path) && text.test(Buffer.from(bytes).toString("utf8")),
     ),
   );
@@ -158,9 +155,9 @@ const shown = (value: unknown) => (value instanceof CellError ? value.code : val
 const stored = (value: unknown) =>
   value instanceof CellError && /SPILL|CALC/.test(value.code) ? "#VALUE!" : shown(value);
 
-describe.each(files)("%s", (name) => {
+describe.each(corpusWorkbooks)("%s", (name) => {
   const { kept = [], values } = expected[name] as Expected;
-  const bytes = new Uint8Array(readFileSync(join(corpus, name)));
+  const bytes = bytesOf(name);
 
   test("is calculated as worked by hand, and what cannot be is named", async () => {
     const grid = await calculate(openWorkbook(bytes, catalogue).book, catalogue);
@@ -233,7 +230,7 @@ describe.each(files)("%s", (name) => {
 });
 
 describe("the comparison itself finds what it looks for", () => {
-  const before = new Uint8Array(readFileSync(join(corpus, "by-xlsxwriter.xlsx")));
+  const before = bytesOf("by-xlsxwriter.xlsx");
   const sheet = "xl/worksheets/sheet1.xml";
   const changed = (part: string, from: string | RegExp, to: string): Uint8Array => {
     const parts = unzipSync(before);

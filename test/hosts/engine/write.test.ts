@@ -1,10 +1,10 @@
-import { Workbook } from "exceljs";
 import { catalogue } from "../../../src/functions";
 import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
 import { calculate } from "../../../src/hosts/engine/calculate";
 import { withValues } from "../../../src/hosts/engine/with-values";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { writeWorkbook } from "../../../src/hosts/engine/xlsx/write-workbook";
+import { readByExceljs } from "../../support/read-by-exceljs";
 import { partsOf } from "./packages";
 
 const book: Book = {
@@ -97,8 +97,7 @@ describe("a new workbook", () => {
   });
 
   test("is read by a library that is not ours", async () => {
-    const reader = new Workbook();
-    await reader.xlsx.load(Buffer.from(await written()) as never);
+    const reader = await readByExceljs(await written());
     const sheet = reader.getWorksheet("Bench log");
     expect(sheet?.getCell("A2").value).toBe(20);
     expect(sheet?.getCell("A1").font.bold).toBe(true);

@@ -38,7 +38,9 @@ export interface GridInNode {
 export const gridInNode = async (bytes: Uint8Array): Promise<GridInNode> => {
   prepareEngine();
   const univer = new Univer({
-    ...{ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.SILENT },
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
   });
   const own = functionsFor(catalogue, new Memory(), ({ thrown }) => {
     throw thrown;
@@ -73,7 +75,9 @@ export const gridInNode = async (bytes: Uint8Array): Promise<GridInNode> => {
   await showWorkbook(open as unknown as OpenBook, opened.book, catalogue);
   const state = () => stateOf(open as unknown as OpenBook, moves);
   return {
-    ...{ opened, api, state },
+    opened,
+    api,
+    state,
     settle: async () => {
       const done = calculated();
       api.getFormula().executeCalculation();

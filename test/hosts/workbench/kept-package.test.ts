@@ -1,32 +1,14 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
-import ExcelJS from "exceljs";
+import type ExcelJS from "exceljs";
 import { catalogue } from "../../../src/functions";
 import type { SheetCell } from "../../../src/hosts/engine/book";
 import { sayCellOf } from "../../../src/hosts/engine/place";
 import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { changedSince } from "../../../src/hosts/workbench/page/kept-file";
+import { readByExceljs } from "../../support/read-by-exceljs";
 import { surprises } from "../engine/compare-packages";
+import { bytesOf, corpusWorkbooks, notByExceljs } from "../engine/corpus-workbooks";
 import { differing } from "./differing";
 import { type GridInNode, gridInNode } from "./grid-in-node";
-
-// test/hosts/engine/corpus/README.md says who wrote each workbook and what it holds.
-const corpus = join(__dirname, "../engine/corpus");
-const files = readdirSync(corpus).filter((name) => /\.xls[xm]$/.test(name));
-const bytesOf = (name: string) => new Uint8Array(readFileSync(join(corpus, name)));
-
-/** As a reader sees it that is not ours. */
-const byExceljs = async (bytes: Uint8Array): Promise<ExcelJS.Workbook> => {
-  const workbook = new ExcelJS.Workbook();
-  await workbook.xlsx.load(Buffer.from(bytes) as never);
-  return workbook;
-};
-
-/** What that reader stumbles over in the originals: rows that do not say their numbers, drawings without a prefix. */
-const notByExceljs: Readonly<Record<string, string>> = {
-  "by-hand-spelling.xlsx": "Invalid row number",
-  "by-openpyxl.xlsx": "anchors",
-};
 
 /** The first sheet and a number that is typed on it, in no answer of a formula. */
 const numberIn = ({ opened }: GridInNode): { sheet: string; cell: SheetCell; address: string } => {
@@ -38,20 +20,19 @@ const numberIn = ({ opened }: GridInNode): { sheet: string; cell: SheetCell; add
   return { sheet: sheet.name, cell, address: sayCellOf(cell) };
 };
 
-const sheetIn = ({ api }: GridInNode, sheet: string) => {
-  const found = api.getActiveWorkbook()?.getSheetByName(sheet);
+let grid: GridInNode;
+afterEach(() => grid.close());
+const sheetOf = (sheet: string) => {
+  const found = grid.api.getActiveWorkbook()?.getSheetByName(sheet);
   if (!found) throw new Error("There is no such sheet.");
   return found;
 };
 
-describe.each(files)("%s", (name) => {
+describe.each(corpusWorkbooks)("%s", (name) => {
   const bytes = bytesOf(name);
-  let grid: GridInNode;
   beforeEach(async () => {
     grid = await gridInNode(bytes);
   });
-  afterEach(() => grid.close());
-  const sheetOf = (sheet: string) => sheetIn(grid, sheet);
 
   test("saved without a change, differs in the values of recalculated cells only", () => {
     const { edits, kept } = changedSince(grid.opened.book, grid.state());
@@ -76,19 +57,16 @@ describe.each(files)("%s", (name) => {
     const read = book.sheets[0]?.cells.find(({ row, column }) => row === cell.row && column === cell.column);
     expect(read?.value).toBe(0.0625);
     const stumble = notByExceljs[name];
-    if (stumble) await expect(byExceljs(bytes)).rejects.toThrow(stumble);
-    else expect((await byExceljs(after)).getWorksheet(sheet)?.getCell(address).value).toBe(0.0625);
+    if (stumble) await expect(readByExceljs(bytes)).rejects.toThrow(stumble);
+    else expect((await readByExceljs(after)).getWorksheet(sheet)?.getCell(address).value).toBe(0.0625);
   });
 });
 
-describe.each(files.filter((name) => !(name in notByExceljs)))("%s, read by exceljs", (name) => {
+describe.each(corpusWorkbooks.filter((name) => !(name in notByExceljs)))("%s, read by exceljs", (name) => {
   const bytes = bytesOf(name);
-  let grid: GridInNode;
   beforeEach(async () => {
     grid = await gridInNode(bytes);
   });
-  afterEach(() => grid.close());
-  const sheetOf = (sheet: string) => sheetIn(grid, sheet);
 
   test("with a formula of ours typed over one that was there, it is stored as spreadsheets bind it", async () => {
     const sheet = grid.opened.book.sheets.find(({ cells }) => cells.some(({ formula }) => formula !== undefined));
@@ -98,7 +76,7 @@ describe.each(files.filter((name) => !(name in notByExceljs)))("%s, read by exce
     await grid.settle();
     const { bytes: after, how } = grid.saved();
     expect(how).toEqual({ moved: [] });
-    const read = (await byExceljs(after)).getWorksheet(sheet.name)?.getCell(sayCellOf(cell));
+    const read = (await readByExceljs(after)).getWorksheet(sheet.name)?.getCell(sayCellOf(cell));
     // 7 A x 0.5 V, by hand.
     expect(read?.value).toMatchObject({
       formula: "_xldudf_BIMETAL_CONTACT_WATTS(7,0.5)",
@@ -113,7 +91,9 @@ describe.each(files.filter((name) => !(name in notByExceljs)))("%s, read by exce
     const again = openWorkbook(after, catalogue);
     const stored = again.book.sheets.find(({ name }) => name === sheet.name)?.cells;
     expect(stored?.find(({ row, column }) => row === cell.row && column === cell.column)).toMatchObject({
-      ...{ formula: "=BIMETAL.CONTACT.WATTS(7,0.5)", value: 3.5, spill: { rows: 1, columns: 1 } },
+      formula: "=BIMETAL.CONTACT.WATTS(7,0.5)",
+      value: 3.5,
+      spill: { rows: 1, columns: 1 },
     });
     // Every other formula is what it was, those that were written together with it too.
     const formulas = (cells: readonly SheetCell[] = []) =>
@@ -131,7 +111,7 @@ describe.each(files.filter((name) => !(name in notByExceljs)))("%s, read by exce
     await grid.settle();
     const { bytes: after, how } = grid.saved();
     expect(how).toEqual({ moved: [] });
-    const [old, now] = (await Promise.all([byExceljs(bytes), byExceljs(after)])).map((book) =>
+    const [old, now] = (await Promise.all([readByExceljs(bytes), readByExceljs(after)])).map((book) =>
       book.getWorksheet(sheet),
     );
     const [was, is] = [old?.getCell(address), now?.getCell(address)];
@@ -174,8 +154,8 @@ describe.each(files.filter((name) => !(name in notByExceljs)))("%s, read by exce
     const known =
       /^(\[Content_Types\]\.xml|xl\/(_rels\/)?workbook\.xml(\.rels)?|xl\/worksheets\/sheet\d+\.xml|xl\/metadata\.xml|xl\/calcChain\.xml)$/;
     for (const one of surprise) expect(one).toMatch(known);
-    const read = await byExceljs(after);
-    const names = (await byExceljs(bytes)).worksheets.map((sheet) => sheet.name);
+    const read = await readByExceljs(after);
+    const names = (await readByExceljs(bytes)).worksheets.map((sheet) => sheet.name);
     expect(read.worksheets.map((sheet) => sheet.name)).toEqual([...names, "Fernhollow & notes"]);
     const added = read.getWorksheet("Fernhollow & notes");
     expect(added?.getCell("A1").value).toBe("bench <2>");

@@ -5,12 +5,13 @@ import ExcelJS from "exceljs";
 import { unzipSync } from "fflate";
 import { catalogue } from "../../../src/functions";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
+import { readByExceljs } from "../../support/read-by-exceljs";
+import { corpus } from "../engine/corpus-workbooks";
 import { differing } from "./differing";
 import { type Visit, visits } from "./visits";
 
 // Workbooks of other writers (test/hosts/engine/corpus/README.md) opened in the built workbench, typed into, and saved.
 
-const corpus = join(__dirname, "../engine/corpus");
 const visit = visits();
 let person: Visit;
 
@@ -44,8 +45,7 @@ test("a workbook with charts and comments keeps them byte for byte; the cell tha
   for (const part of kept)
     expect([part, Buffer.from(now[part] ?? []).equals(Buffer.from(old[part] ?? []))]).toEqual([part, true]);
   expect(differing(before, after).filter((part) => !ofSheets.test(part))).toEqual([]);
-  const byExceljs = new ExcelJS.Workbook();
-  await byExceljs.xlsx.load(Buffer.from(after) as never);
+  const byExceljs = await readByExceljs(after);
   expect(byExceljs.getWorksheet("Log")?.getCell("B2").value).toBe(0.2);
   // 20 A x 0.2 V, by hand.
   expect(byExceljs.getWorksheet("Log")?.getCell("F2").value).toMatchObject({ result: 4 });

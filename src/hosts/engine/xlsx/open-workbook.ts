@@ -101,7 +101,8 @@ const readWorkbookPart = (xml: string, part: string) => {
       // Names that begin so are the spreadsheet's own: print areas, filters.
       if (element === "definedName" && attributes.name && !attributes.name.startsWith("_xlnm."))
         name = {
-          ...{ name: attributes.name, formula: "" },
+          name: attributes.name,
+          formula: "",
           ...(attributes.localSheetId !== undefined && { sheet: Number(attributes.localSheetId) }),
         };
     },

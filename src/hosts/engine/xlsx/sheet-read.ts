@@ -85,7 +85,9 @@ const readCell = (written: WrittenCell, shared: Map<string, string>, shelf: Shel
   const { row, column, open, formula } = written;
   const style = shelf.styles[Number(open.attributes.s ?? -1)];
   const cell = {
-    ...{ row, column, value: writtenValue(written, shelf) },
+    row,
+    column,
+    value: writtenValue(written, shelf),
     ...(style && Object.keys(style).length > 0 && { style }),
   };
   if (!formula || formula.attributes.t === "dataTable") return cell;

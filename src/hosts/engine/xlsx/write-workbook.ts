@@ -103,7 +103,11 @@ export const tableXml = ({ name, block, columns, heading = true, totals = false 
   const ref = sayBlock(block);
   const filtered = sayBlock({ ...block, rows: block.rows - (totals ? 1 : 0) });
   const attributes = {
-    ...{ xmlns: MAIN, id, name, displayName: name, ref },
+    xmlns: MAIN,
+    id,
+    name,
+    displayName: name,
+    ref,
     headerRowCount: heading ? undefined : "0",
     totalsRowCount: totals ? "1" : undefined,
     totalsRowShown: totals ? undefined : "0",

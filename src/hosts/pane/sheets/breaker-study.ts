@@ -39,7 +39,8 @@ const asked = <Entry>(columns: readonly Column<Entry>[]): readonly Column<Entry>
 const next: List<number> = {
   columns: asked(nextColumns(`M${top}:M${top + 3}`, fit, breaker)),
   entries: [27.5, 30, 40, 51],
-  ...{ first, left },
+  first,
+  left,
 };
 const holds: List<readonly [number, number, string]> = {
   columns: asked(holdColumns({ currents: "M14:M15", times: "N14:N15", fit })),
@@ -47,7 +48,8 @@ const holds: List<readonly [number, number, string]> = {
     [24, 3600, "an hour at 1.2 ×"],
     [30, 60, "a minute at 1.5 ×"],
   ],
-  ...{ first: 12, left },
+  first: 12,
+  left,
 };
 const starts: List<readonly [string, number, number, number]> = {
   columns: asked(startColumns({ currents: "N19:N20", times: "O19:O20", running: "P19:P20", fit, rating: "$B$2" })),
@@ -55,7 +57,8 @@ const starts: List<readonly [string, number, number, number]> = {
     ["a motor", 70, 1.8, 12],
     ["another", 80, 0.6, 17],
   ],
-  ...{ first: 17, left },
+  first: 17,
+  left,
 };
 const looks = [study, next, starts].map((list) => listLooks(list as List<unknown>));
 

@@ -23,7 +23,10 @@ export const stateOf = (open: OpenBook, moves: Moves): GridState => {
     return { name: name.getName(), formula: name.getFormulaOrRefString(), ...(sheet !== undefined && { sheet }) };
   });
   return {
-    ...{ data, names, asRead, shown },
+    data,
+    names,
+    asRead,
+    shown,
     view: viewOf(grid.univer, workbook.getId(), true),
     sizeAtFirst: (sheet) => open.sizeAtFirst(sheet),
     movedOn: (sheet) => moves.on(workbook.getId(), sheet),

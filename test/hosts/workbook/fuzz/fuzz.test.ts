@@ -1,12 +1,10 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { bytesOf, corpusWorkbooks } from "../../engine/corpus-workbooks";
 import { damaged, tried } from "./trial";
 
-const corpus = join(__dirname, "../../engine/corpus");
-const workbooks = readdirSync(corpus)
-  .filter((name) => /\.xls[xm]$/.test(name))
-  .map((name) => new Uint8Array(readFileSync(join(corpus, name))));
+const workbooks = corpusWorkbooks.map(bytesOf);
 
 let folder: string;
 beforeAll(() => {

@@ -2,16 +2,13 @@
 // fault, takes longer than a minute or ends the process is printed; the same seed makes the same file. `--file SEED` writes it.
 
 import { fork } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { bytesOf, corpusWorkbooks } from "../../engine/corpus-workbooks";
 import { damaged, tried } from "./trial";
 
-const corpus = "test/hosts/engine/corpus";
-const workbooks = readdirSync(corpus)
-  .filter((name) => /\.xls[xm]$/.test(name))
-  .sort()
-  .map((name) => new Uint8Array(readFileSync(join(corpus, name))));
+const workbooks = corpusWorkbooks.map(bytesOf);
 
 /** A seed that takes longer is stopped and told. */
 const MOST_SECONDS = 60;
