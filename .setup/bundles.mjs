@@ -39,7 +39,7 @@ export const bundles = {
     output: "dist/benchmark",
     entries: ["test/benchmark/main.ts"],
     hosts: ["engine"],
-    folders: ["test/benchmark", "test/hosts/excel", "test/support"],
+    folders: ["test/benchmark", "test/hosts/engine", "test/hosts/excel", "test/support"],
     onlyByName: true,
   },
   fuzz: {

@@ -58,9 +58,6 @@ const sharesWith = (dof: number): Shares => {
 };
 
 /** Student's t distribution: the probability to lie below t. `dof` is any real number above 0; Infinity is the normal distribution. */
-export const studentCdf = (t: number, dof: number): number => studentCdfWith(dof)(t);
-
-/** The same for many t of one `dof`. */
 export const studentCdfWith = (dof: number): ((t: number) => number) => {
   if (dof === Infinity) return normalCdf;
   const shares = sharesWith(dof);

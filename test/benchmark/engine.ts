@@ -1,6 +1,6 @@
 import { catalogue } from "../../src/functions";
-import { cellsFrom } from "../../src/hosts/engine/book";
 import { calculate } from "../../src/hosts/engine/calculate";
+import { cellsFrom } from "../hosts/engine/cells-from";
 import { processorTime } from "./compare";
 
 /** A log of currents with one formula beside each. */

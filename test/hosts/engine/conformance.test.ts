@@ -1,6 +1,7 @@
 import { CellError } from "../../../src/definition/cells";
-import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
+import type { Book } from "../../../src/hosts/engine/book";
 import { type Calculated, calculate } from "../../../src/hosts/engine/calculate";
+import { cellsFrom } from "./cells-from";
 
 // What Excel answers: worked by hand from Excel's documented rules and plain arithmetic, never from this program. "LibreOffice" beside a
 // case: LibreOffice Calc gives the same (tried by hand); "from memory": Excel's behaviour as it is remembered, not read.

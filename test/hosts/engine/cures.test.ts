@@ -1,7 +1,8 @@
 import { CellError } from "../../../src/definition/cells";
-import { type Book, cellsFrom, type Sheet } from "../../../src/hosts/engine/book";
+import type { Book, Sheet } from "../../../src/hosts/engine/book";
 import { type Calculated, calculate } from "../../../src/hosts/engine/calculate";
 import { readPlace } from "../../../src/hosts/engine/place";
+import { cellsFrom } from "./cells-from";
 
 const book = (cells: Sheet["cells"], more: Partial<Sheet> = {}, names: Book["names"] = []): Book => ({
   sheets: [{ name: "S", cells, ...more }],

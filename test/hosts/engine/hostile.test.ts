@@ -1,10 +1,10 @@
 import { zipSync } from "fflate";
 import { catalogue } from "../../../src/functions";
-import { cellsFrom } from "../../../src/hosts/engine/book";
 import { calculate } from "../../../src/hosts/engine/calculate";
 import { runEngine, UnfinishedCalculation } from "../../../src/hosts/engine/run";
 import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { UnreadableWorkbook } from "../../../src/hosts/engine/xlsx/unreadable";
+import { cellsFrom } from "./cells-from";
 import { packageOf, sheetAround, workbookAround } from "./packages";
 
 const refusal = (bytes: Uint8Array): string => {

@@ -5,11 +5,11 @@ import { define } from "../../../src/definition/define";
 import { Memory } from "../../../src/definition/memory";
 import { optional, quantity } from "../../../src/definition/parameter";
 import contactWatts from "../../../src/functions/contact.watts";
-import { cellsFrom } from "../../../src/hosts/engine/book";
 import { type Calculated, calculate } from "../../../src/hosts/engine/calculate";
 import { descriptionsFor } from "../../../src/hosts/engine/functions";
 import { readPlace, sayPlace } from "../../../src/hosts/engine/place";
 import { NoAnswer } from "../../../src/metrology/no-answer";
+import { cellsFrom } from "./cells-from";
 
 const base = { summary: "A function for this test.", sources: [], cautions: [], examples: [] } as const;
 const explain = () => ({ steps: [], answer: "" });

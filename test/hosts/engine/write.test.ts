@@ -1,10 +1,11 @@
 import { catalogue } from "../../../src/functions";
-import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
+import type { Book } from "../../../src/hosts/engine/book";
 import { calculate } from "../../../src/hosts/engine/calculate";
 import { withValues } from "../../../src/hosts/engine/with-values";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { writeWorkbook } from "../../../src/hosts/engine/xlsx/write-workbook";
 import { readByExceljs } from "../../support/read-by-exceljs";
+import { cellsFrom } from "./cells-from";
 import { partsOf } from "./packages";
 
 const book: Book = {

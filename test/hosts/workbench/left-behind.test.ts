@@ -1,10 +1,10 @@
 import ExcelJS from "exceljs";
 import { catalogue } from "../../../src/functions";
-import { cellsFrom } from "../../../src/hosts/engine/book";
 import { type OpenedWorkbook, openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { writeWorkbook } from "../../../src/hosts/engine/xlsx/write-workbook";
 import { leftBehind } from "../../../src/hosts/workbench/page/left-behind";
 import { nameOfCopy, sayCopy } from "../../../src/hosts/workbench/page/say-copy";
+import { cellsFrom } from "../engine/cells-from";
 
 // Files written by exceljs, feature by feature.
 

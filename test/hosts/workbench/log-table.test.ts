@@ -1,9 +1,10 @@
 import { CellError } from "../../../src/definition/cells";
 import { catalogue } from "../../../src/functions";
-import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
+import type { Book } from "../../../src/hosts/engine/book";
 import { calculate } from "../../../src/hosts/engine/calculate";
 import { logTable } from "../../../src/hosts/workbench/log-table";
 import { printKept, printTable } from "../../../src/hosts/workbench/print-table";
+import { cellsFrom } from "../engine/cells-from";
 
 const log = cellsFrom([
   ["Fernhollow Tool Library, the bench"],

@@ -1,8 +1,8 @@
 import { CellError } from "../../../src/definition/cells";
 import { catalogue } from "../../../src/functions";
-import { cellsFrom } from "../../../src/hosts/engine/book";
 import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { writeWorkbook } from "../../../src/hosts/engine/xlsx/write-workbook";
+import { cellsFrom } from "../engine/cells-from";
 import { partsOf, sheetAround, workbookAround } from "../engine/packages";
 import { type GridInNode, gridInNode } from "./grid-in-node";
 

@@ -1,5 +1,6 @@
-import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
+import type { Book } from "../../../src/hosts/engine/book";
 import { renamed, renamedInFormula } from "../../../src/hosts/workbench/page/renamed";
+import { cellsFrom } from "../engine/cells-from";
 
 describe("a renamed sheet in a formula", () => {
   test.each([

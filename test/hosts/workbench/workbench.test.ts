@@ -3,9 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { ElementHandle } from "puppeteer-core";
 import { catalogue } from "../../../src/functions";
-import { type Book, cellsFrom } from "../../../src/hosts/engine/book";
+import type { Book } from "../../../src/hosts/engine/book";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { writeWorkbook } from "../../../src/hosts/engine/xlsx/write-workbook";
+import { cellsFrom } from "../engine/cells-from";
 import { type Visit, visits } from "./visits";
 
 // The built workbench in a real browser, driven by keyboard and mouse as a person would.

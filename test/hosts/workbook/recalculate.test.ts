@@ -16,10 +16,10 @@ import { Workbook } from "exceljs";
 import { unzipSync, zipSync } from "fflate";
 import { CellError } from "../../../src/definition/cells";
 import { catalogue } from "../../../src/functions";
-import { cellsFrom } from "../../../src/hosts/engine/book";
 import { readWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { writeWorkbook } from "../../../src/hosts/engine/xlsx/write-workbook";
 import { recalculateWorkbook } from "../../../src/hosts/workbook/recalculate-workbook";
+import { cellsFrom } from "../engine/cells-from";
 
 const recalculate = (...words: string[]) => recalculateWorkbook(words, catalogue);
 
