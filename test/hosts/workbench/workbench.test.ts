@@ -45,6 +45,24 @@ test("a first formula typed into a fresh sheet spills, and the pane tells the mu
   expect(await person.faults()).toEqual([]);
 });
 
+test("how a number is typed changes neither a list nor the words behind it; names and cells are written in capitals", async () => {
+  await person.takeFreshSheet();
+  await person.type('=if(.50+3.20<1E1,"yes","no")');
+  await person.press("ArrowUp");
+  await person.shows("said", `'Scratch 1'!A1: yes; formula =IF(0.5+3.2<10,"yes","no")`);
+  await person.press("ArrowDown");
+  await person.type('=IF(1.5%+true>b1,"yes","no")');
+  await person.press("ArrowUp");
+  await person.shows("said", `'Scratch 1'!A2: yes; formula =IF(1.5%+TRUE>B1,"yes","no")`);
+  await person.press("ArrowDown");
+  // 20 A × 0.160 V = 3.2 W and 30 A × 0.150 V = 4.5 W.
+  await person.type("=BIMETAL.CONTACT.WATTS({20.0;30},{0.160;0.150})");
+  await person.press("ArrowUp");
+  await person.shows("said", "'Scratch 1'!A3: 3.2;");
+  await person.press("ArrowDown");
+  await person.shows("said", "'Scratch 1'!A4: 4.5;");
+});
+
 test("a refusal shows its sentence above the grid, in the pane, and beside the pointer", async () => {
   await person.takeFreshSheet();
   await person.type('=BIMETAL.TRIP.RANGE("x",20,"C")');

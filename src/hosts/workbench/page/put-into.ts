@@ -1,4 +1,5 @@
 import type { AnyDefinition } from "../../../definition/define";
+import { typedFormula } from "../../engine/literal-edits";
 import type { Place } from "../../engine/place";
 import { readable } from "../../engine/readable";
 import { formulaAsRead } from "./formula-as-read";
@@ -25,7 +26,7 @@ export const inEngineWords = (
   typed: string,
   catalogue: readonly AnyDefinition[],
 ): string => {
-  if (!asRead || !typed.includes("[")) return typed;
+  if (!asRead || !typed.includes("[")) return typedFormula(typed);
   const cells = [{ row, column, value: null, formula: typed }];
   const sheets = asRead.sheets.map((one) => ({ ...one, cells: one.name === sheet ? cells : [] }));
   const { book } = readable({ ...asRead, sheets }, catalogue);

@@ -31,6 +31,7 @@ import { curedFunctions } from "../../engine/cured/functions";
 import { type Defect, descriptionsFor, functionsFor } from "../../engine/functions";
 import { prepareEngine } from "../../engine/univer-internals";
 import { pastesBy } from "./foreign-paste";
+import { keepLetters } from "./letters-kept";
 import { words } from "./locale";
 import { alertsBut, type NotePlace } from "./quiet-alerts";
 import ownTheme from "./theme.json";
@@ -58,6 +59,7 @@ export const startGrid = (
   { onDefect, isRefusal, onPaste }: GridEars,
 ): Grid => {
   prepareEngine();
+  keepLetters();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: words },
