@@ -160,14 +160,13 @@ const compareCells = (before: WrittenCell, after: WrittenCell): { what?: string;
   if (named(after, "is").length > 0 || named(after, "v").length > 1) return { what: "its value" };
   const [[old] = [], [now] = []] = [named(before, "f"), named(after, "f")];
   if ((old === undefined) !== (now === undefined)) return { what: "its formula" };
-  const isMarked = attribute(before.open, "cm") !== attribute(after.open, "cm");
-  if (!old || !now) return isMarked ? { what: "its mark" } : {};
+  const hasOtherMark = attribute(before.open, "cm") !== attribute(after.open, "cm");
+  if (!old || !now) return hasOtherMark ? { what: "its mark" } : {};
   const sameText = inner(old).join("") === inner(now).join("");
   const [oldTag = "", newTag = ""] = [old[0], now[0]];
-  if (isMarked) {
-    const isArray = attribute(newTag, "t") === "array" && attribute(oldTag, "t") !== "array";
-    return isArray && isOurs(now) ? { isMarked } : { what: "its mark" };
-  }
+  const isMarked = attribute(newTag, "t") === "array" && attribute(oldTag, "t") !== "array";
+  if (isMarked) return isOurs(now) ? { isMarked } : { what: "its mark" };
+  if (hasOtherMark) return { what: "its mark" };
   if (without(oldTag, "ref") !== without(newTag, "ref")) return { what: "its formula's attributes" };
   return sameText || isOurs(now) ? {} : { what: "its formula" };
 };
