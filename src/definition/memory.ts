@@ -7,21 +7,22 @@ export interface Remembered {
   readonly args: readonly Argument[];
 }
 
+/** About as many cells as a person comes back to; beyond them the oldest calls are forgotten. */
+export const mostCalls = 5000;
+
 /**
- * The last calls by calling cell ("Log!F2"; any text the host uses for a cell), newest last. Kept in memory only and bounded:
- * beyond `most` the oldest are forgotten. A cell that calls two of our functions keeps one call of each.
+ * The last calls by calling cell ("Log!F2"; any text the host uses for a cell), newest last. Kept in memory only and bounded.
+ * A cell that calls two of our functions keeps one call of each.
  */
 export class Memory {
   readonly #calls = new Map<string, Remembered>();
-
-  constructor(readonly most = 5000) {}
 
   /** Cells are told apart by address; several calls of one cell by the function's name. */
   remember(cell: string, definition: AnyDefinition, args: readonly Argument[]): void {
     const key = `${cell} ${definition.name}`;
     this.#calls.delete(key);
     this.#calls.set(key, { definition, args });
-    if (this.#calls.size > this.most) this.#calls.delete(this.#calls.keys().next().value as string);
+    if (this.#calls.size > mostCalls) this.#calls.delete(this.#calls.keys().next().value as string);
   }
 
   recall(cell: string, definition: AnyDefinition): Remembered | undefined {

@@ -11,10 +11,9 @@ const edgesPixels = 60;
 /** Selects a cell and brings it into sight. */
 export const goTo = (open: OpenBook, { sheet, row, column }: Place): void => {
   const { api } = open.grid;
+  const target = open.sheetCalled(sheet);
   const book = api.getActiveWorkbook();
-  const target = book?.getSheetByName(sheet);
-  if (!book || !target) throw new Error(`There is no sheet "${sheet}".`);
-  if (book.getActiveSheet().getSheetName() !== sheet) book.setActiveSheet(target);
+  if (book?.getActiveSheet().getSheetName() !== sheet) book?.setActiveSheet(target);
   const seen = target.getVisibleRange();
   const isSeen =
     seen && row >= seen.startRow && row < seen.endRow && column >= seen.startColumn && column < seen.endColumn;

@@ -5,23 +5,22 @@ import { type GridView, viewOf } from "../../engine/grid-view";
 import type { Place } from "../../engine/place";
 import { ROOM, sheetSnapshot, snapshotOf } from "../../engine/snapshot";
 import { dressEdges, growRows, usualLook, withUsualLook } from "./dress-sheet";
+import { Listeners } from "./listeners";
 import { inPresentNames, namesOf, type Opened, type Size, sizesOf, withSheet } from "./opened";
 import type { Grid } from "./start-grid";
 
-type Listener = () => void;
-
 /** The workbook that lies open in the grid, and the cell that is selected in it. */
 export class OpenBook {
-  readonly #moved = new Set<Listener>();
-  readonly #calculated = new Set<Listener>();
+  readonly #moved = new Listeners();
+  readonly #calculated = new Listeners();
   #open: Opened | undefined;
   #settled: unknown = null;
 
   constructor(readonly grid: Grid) {
     const { api } = grid;
     // The engine tells in the middle of what it does, and a listener that looks around then finds half of it done.
-    const moved = () => queueMicrotask(() => tell(this.#moved));
-    const calculated = () => tell(this.#calculated);
+    const moved = () => queueMicrotask(() => this.#moved.tell());
+    const calculated = () => this.#calculated.tell();
     // The engine keeps the first moves after a workbook is opened from one event or another; together they miss none.
     api.addEvent(api.Event.SelectionChanged, moved);
     api.addEvent(api.Event.CellClicked, moved);
@@ -39,11 +38,11 @@ export class OpenBook {
     const before = this.#open?.unit;
     this.#open = undefined;
     const snapshot = withUsualLook(snapshotOf(book));
-    const calculated = this.#nextCalculation();
+    const calculated = this.#calculated.next();
     const workbook = api.createWorkbook(snapshot);
     // Only now: the engine's own parts look for a workbook at any time.
     if (before !== undefined) api.disposeUnit(before);
-    workbook.onSelectionChange(() => tell(this.#moved));
+    workbook.onSelectionChange(() => this.#moved.tell());
     const sheets = workbook.getSheets();
     this.#open = {
       unit: snapshot.id,
@@ -72,7 +71,7 @@ export class OpenBook {
     const { api } = this.grid;
     const workbook = api.getActiveWorkbook();
     if (!this.#open || !workbook) throw new Error("No workbook is open.");
-    const calculated = this.#nextCalculation();
+    const calculated = this.#calculated.next();
     // Without an id of ours the engine gives it one of its own.
     const sheet = workbook.insertSheet(shown.name, {
       sheet: { ...sheetSnapshot(shown, "", ROOM), defaultStyle: usualLook },
@@ -82,23 +81,6 @@ export class OpenBook {
     api.getFormula().executeCalculation();
     await calculated;
     growRows(sheet, shown);
-  }
-
-  rename(sheet: string, name: string): void {
-    this.#sheetCalled(sheet).setName(name);
-    this.moved();
-  }
-
-  /** Deletes a sheet, once the one beside it has been brought into sight: the engine breaks off the deletion of the one in sight. */
-  delete(name: string): void {
-    const workbook = this.grid.api.getActiveWorkbook();
-    const sheets = workbook?.getSheets() ?? [];
-    const at = sheets.findIndex((sheet) => sheet.getSheetName() === name);
-    const neighbour = sheets[at + 1] ?? sheets[at - 1];
-    if (!workbook || !neighbour) throw new Error("A workbook keeps one sheet at least.");
-    workbook.setActiveSheet(neighbour);
-    if (!workbook.deleteSheet(this.#sheetCalled(name))) throw new Error(`The sheet ${name} could not be deleted.`);
-    this.moved();
   }
 
   /** How wide the grid is drawn, in pixels. */
@@ -122,51 +104,29 @@ export class OpenBook {
 
   /** The number format of a cell; "" where it has none of its own. */
   formatAt({ sheet, row, column }: Place): string {
-    return this.#sheetCalled(sheet).getRange(row, column).getNumberFormat();
+    return this.sheetCalled(sheet).getRange(row, column).getNumberFormat();
   }
 
-  /** How many cells of a sheet hold something; what an answer spills into is not counted. */
-  filledCells(name: string): number {
-    let filled = 0;
-    this.#sheetCalled(name)
-      .getSheet()
-      .getCellMatrix()
-      .forValue((_row, _column, cell) => {
-        if (cell && (cell.f || cell.si || (cell.v !== undefined && cell.v !== null && cell.v !== ""))) filled++;
-      });
-    return filled;
-  }
-
-  #sheetCalled(name: string): FWorksheet {
+  /** Throws where the workbook has no such sheet. */
+  sheetCalled(name: string): FWorksheet {
     const sheet = this.grid.api.getActiveWorkbook()?.getSheetByName(name);
     if (!sheet) throw new Error(`There is no sheet "${name}".`);
     return sheet;
   }
 
-  #nextCalculation(): Promise<void> {
-    return new Promise((resolve) => {
-      const stop = this.onCalculated(() => {
-        stop();
-        resolve();
-      });
-    });
-  }
-
   /** Another cell, sheet or workbook. Returns the way to stop. */
-  onMoved(listener: Listener): Listener {
-    this.#moved.add(listener);
-    return () => this.#moved.delete(listener);
+  onMoved(listener: () => void): () => void {
+    return this.#moved.add(listener);
   }
 
   /** Cells have new values. Returns the way to stop. */
-  onCalculated(listener: Listener): Listener {
-    this.#calculated.add(listener);
-    return () => this.#calculated.delete(listener);
+  onCalculated(listener: () => void): () => void {
+    return this.#calculated.add(listener);
   }
 
   /** Tells that another cell is selected, where the engine does not. */
   moved(): void {
-    tell(this.#moved);
+    this.#moved.tell();
   }
 
   /** As it was read, with its names and tables, under the sheets' present names. Undefined until a workbook is open. */
@@ -201,7 +161,3 @@ export class OpenBook {
     return sheet && range ? { sheet: sheet.getSheetName(), row: range.getRow(), column: range.getColumn() } : undefined;
   }
 }
-
-const tell = (listeners: ReadonlySet<Listener>): void => {
-  for (const listener of [...listeners]) listener();
-};

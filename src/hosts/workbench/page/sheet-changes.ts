@@ -1,5 +1,6 @@
 import { ask } from "./ask";
 import type { OpenBook } from "./open-book";
+import { deleteSheet, filledCells, renameSheet } from "./sheet-deeds";
 import { faultOfName } from "./sheet-name";
 
 interface Renaming {
@@ -33,7 +34,7 @@ export const nameField = (book: OpenBook, { names, here, say, done }: Renaming):
       return false;
     }
     isOver = true;
-    if (name !== here) book.rename(here, name);
+    if (name !== here) renameSheet(book, here, name);
     end();
     return true;
   };
@@ -50,11 +51,11 @@ export const nameField = (book: OpenBook, { names, here, say, done }: Renaming):
 };
 
 /** Asks, then deletes a sheet; true when it is gone. */
-export const deleteSheet = async (book: OpenBook, name: string): Promise<boolean> => {
-  const cells = book.filledCells(name);
+export const askAndDelete = async (book: OpenBook, name: string): Promise<boolean> => {
+  const cells = filledCells(book, name);
   const what = cells === 0 ? "It is empty." : `${cells} filled ${cells === 1 ? "cell goes" : "cells go"} with it.`;
   const question = `Delete the sheet ${name}? ${what} Formulas elsewhere that read it will show #REF!. Undo brings it back.`;
   if (!(await ask(question, `Delete ${name}`))) return false;
-  book.delete(name);
+  deleteSheet(book, name);
   return true;
 };

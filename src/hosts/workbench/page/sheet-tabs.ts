@@ -2,7 +2,7 @@ import { dressEdges, usualLook } from "./dress-sheet";
 import { focusGrid } from "./focus-grid";
 import { goTo } from "./go-to";
 import type { OpenBook } from "./open-book";
-import { deleteSheet, nameField } from "./sheet-changes";
+import { askAndDelete, nameField } from "./sheet-changes";
 
 interface Strip {
   readonly place: HTMLElement;
@@ -37,7 +37,7 @@ export const showSheets = ({ place, said }: Strip, book: OpenBook): void => {
       field.select();
     };
     const remove = async () => {
-      const deleted = await deleteSheet(book, here);
+      const deleted = await askAndDelete(book, here);
       // The question took the keyboard with it.
       if (deleted) focusGrid();
       else place.querySelector<HTMLElement>("[aria-current]")?.focus();

@@ -30,7 +30,7 @@ export const cellTyped = (typed: string, format: string): ICellData => {
 };
 
 /** A value as it would be typed into a cell of that number format. */
-export const sayTyped = (value: Cell, format = ""): string => {
+export const sayTyped = (value: Cell, format: string): string => {
   if (value === null) return "";
   if (value instanceof CellError) return value.code;
   if (typeof value === "boolean") return String(value).toUpperCase();
