@@ -72,4 +72,5 @@ const watch = async (minutes: number, first: number): Promise<void> => {
 const [first = "10", second = "1"] = process.argv.slice(2);
 if (first === "--work") void work(Number(second));
 else if (first === "--file") writeFileSync("damaged.xlsx", damaged(workbooks, Number(second)));
-else void watch(Number(first), Number(second));
+else if (Number(first) > 0 && Number.isInteger(Number(second))) void watch(Number(first), Number(second));
+else throw new Error("npm run fuzz-workbooks -- [minutes] [first seed], or --file SEED");
