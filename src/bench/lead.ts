@@ -72,6 +72,7 @@ export const pvcSource: Source = {
     },
   ],
 };
+/** °C that the insulation of a lead may reach at the end of a short shot. */
 export const insulationLimit = ({ areaSquareMillimetres }: Conductor): number =>
   areaSquareMillimetres > pvcAtEnd.above ? pvcAtEnd.thick : pvcAtEnd.usual;
 

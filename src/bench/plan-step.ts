@@ -31,6 +31,7 @@ export interface Subject {
   readonly rest: number;
 }
 
+/** s, between which a sound breaker trips at a current, A. */
 export const bandAt = (bench: Bench, current: number): Band => {
   const { shortest, longest } = tripRange(bench, current);
   return { shortest: shortest.seconds, longest: longest.seconds };

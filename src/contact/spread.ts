@@ -10,6 +10,7 @@ interface ComparedPole {
 /** The poles of one breaker in their order, Ω; undefined where a pole was not measured. */
 export type PoleOhms = readonly (number | undefined)[];
 
+/** Ω, the least of the poles that were measured. */
 export const lowestPole = (poles: PoleOhms): number => Math.min(...poles.filter((ohms) => ohms !== undefined));
 
 /**

@@ -20,6 +20,7 @@ const near = { above: 0.02, below: 0.036 } as const;
 const isMeant = (hp: number, power: number): boolean =>
   power <= hp * (1 + near.above) && power >= hp * (1 - near.below);
 
+/** NFPA 70 table 430.248 or 430.250. */
 export const motorTable = (phases: Phases): MotorTable => (phases === 1 ? singlePhase : threePhase);
 
 /**

@@ -65,6 +65,7 @@ const exceptions = [
   { to: Infinity, percent: 300 },
 ] as const;
 
+/** % of the full-load current, A, that no rating exceeds even then. */
 export const exceptionPercent = (fullLoad: number): number =>
   exceptions.find(({ to }) => fullLoad <= to)?.percent as number;
 

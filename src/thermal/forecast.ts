@@ -25,6 +25,7 @@ interface Forecast {
   readonly from: "standard errors" | "profile" | "nothing";
 }
 
+/** The next trial of a breaker whose log was fitted; the time lies between the two limits with that `confidence`. */
 export const forecast = (fitted: Fitted, shot: Shot, confidence = 0.95): Forecast => {
   const { pickup, timeConstant, tripped, covariance, profile } = fitted;
   const { value, slope } = lnTimeConstants(shot, pickup.value);

@@ -4,12 +4,10 @@ import type { ColumnWish } from "../../../src/hosts/engine/xlsx/column-splices";
 import { editWorkbook } from "../../../src/hosts/engine/xlsx/edit-workbook";
 import type { RowWish, SheetEdits } from "../../../src/hosts/engine/xlsx/edits";
 import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
-import { packageOf, partsOf, sheetAround, workbookAround } from "./packages";
+import { main, office, packageOf, partsOf, sheetAround, workbookAround } from "./packages";
 
 // What an edit makes of a part, letter by letter; the expected XML is written by hand after ECMA-376 part 1, 18.3 (sheets) and 18.8 (looks).
 
-const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const sheetPart = "xl/worksheets/sheet1.xml";
 
 const edited = (bytes: Uint8Array, edits: SheetEdits, part = sheetPart): string => {

@@ -5,7 +5,7 @@ import { runEngine, UnfinishedCalculation } from "../../../src/hosts/engine/run"
 import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { UnreadableWorkbook } from "../../../src/hosts/engine/xlsx/unreadable";
 import { cellsFrom } from "./cells-from";
-import { packageOf, sheetAround, workbookAround } from "./packages";
+import { main, packageOf, sheetAround, workbookAround } from "./packages";
 
 const refusal = (bytes: Uint8Array): string => {
   try {
@@ -18,7 +18,6 @@ const refusal = (bytes: Uint8Array): string => {
 };
 
 const text = (content: string) => new TextEncoder().encode(content);
-const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const good = workbookAround(sheetAround('<row r="1"><c r="A1"><v>1</v></c></row>'));
 
 /** A package whose directory promises other sizes than it holds. */

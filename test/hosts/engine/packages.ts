@@ -4,12 +4,19 @@ import { unzipSync, zipSync } from "fflate";
 export const partsOf = (bytes: Uint8Array): Map<string, string> =>
   new Map(Object.entries(unzipSync(bytes)).map(([name, part]) => [name, Buffer.from(part).toString("latin1")]));
 
+type Parts = ReadonlyMap<string, string>;
+
+/** The parts in which two packages differ, or that one of them lacks. */
+export const partsThatDiffer = (before: Parts, after: Parts): string[] =>
+  [...new Set([...before.keys(), ...after.keys()])].filter((part) => before.get(part) !== after.get(part));
+
 /** A package made by hand, from texts. */
 export const packageOf = (parts: Readonly<Record<string, string>>): Uint8Array =>
   zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, new TextEncoder().encode(text)])));
 
-const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+/** The namespaces of sheets and workbooks, and of relations. */
+export const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+export const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const types = "application/vnd.openxmlformats-officedocument";
 
 /** The smallest workbook around one sheet's XML, with other parts added or put in place of these. */

@@ -10,7 +10,7 @@ import { openWorkbook, readWorkbook } from "../../../src/hosts/engine/xlsx/open-
 import { leftFormulas, patchWorkbook } from "../../../src/hosts/engine/xlsx/patch-workbook";
 import { readEntries } from "../../../src/hosts/engine/xlsx/zip";
 import { readByExceljs } from "../../support/read-by-exceljs";
-import { partsOf, sheetAround, workbookAround } from "./packages";
+import { partsOf, partsThatDiffer, sheetAround, workbookAround } from "./packages";
 
 const recalculated = async (bytes: Uint8Array) => {
   const opened = openWorkbook(bytes, catalogue);
@@ -19,9 +19,6 @@ const recalculated = async (bytes: Uint8Array) => {
   grid.close();
   return { ...patched, before: partsOf(bytes), after: partsOf(patched.bytes) };
 };
-
-const differing = (before: Map<string, string>, after: Map<string, string>) =>
-  [...new Set([...before.keys(), ...after.keys()])].filter((name) => before.get(name) !== after.get(name));
 
 const sheet1 = "xl/worksheets/sheet1.xml";
 const metadata = { "xl/metadata.xml": metadataPart };
@@ -37,7 +34,7 @@ describe("a patched workbook", () => {
     const rows = `<row r="1" spans="1:3" ht="20" x14ac:dyDescent="0.25"  xmlns:x14ac="urn:x"><c r="A1" s="0"><v>20</v></c><c r="B1"><v>0.16</v></c><c r="C1" t='str' s="0"><f>A1*B1</f><v>old</v></c></row>
   <!-- a remark --><row r="2"><c r="A2"><f>1+1</f><v>2</v></c><c r="B2"><f>A1&amp;"x"</f><v>9</v><extLst><ext uri="u"/></extLst></c></row>`;
     const { after, before, changed } = await recalculated(workbookAround(sheetAround(rows)));
-    expect(differing(before, after)).toEqual([sheet1]);
+    expect(partsThatDiffer(before, after)).toEqual([sheet1]);
     expect(changed).toBe(2);
     expect(after.get(sheet1)).toBe(
       sheetAround(
@@ -55,7 +52,7 @@ describe("a patched workbook", () => {
     const bytes = workbookAround(sheetAround('<row r="1"><c r="A1"><f>1+1</f><v>2</v></c></row>'));
     const { after, before, changed } = await recalculated(bytes);
     expect(changed).toBe(0);
-    expect(differing(before, after)).toEqual([]);
+    expect(partsThatDiffer(before, after)).toEqual([]);
   });
 
   test("carries the packed bytes of untouched parts over as they are", async () => {
@@ -65,7 +62,7 @@ describe("a patched workbook", () => {
     const packed = (of: Uint8Array) =>
       new Map(readEntries(of).map((entry) => [entry.name, Buffer.from(entry.packed).toString("base64")]));
     const [before, after] = [packed(bytes), packed((await recalculated(bytes)).bytes)];
-    expect(differing(before, after)).toEqual([sheet1]);
+    expect(partsThatDiffer(before, after)).toEqual([sheet1]);
     expect([...after.keys()]).toEqual([...before.keys()]);
   });
 
@@ -78,7 +75,7 @@ describe("a patched workbook", () => {
       Buffer.from(Buffer.from(plain).toString("latin1").replaceAll("Bxild", "B\u0081ild"), "latin1"),
     );
     const { before, after } = await recalculated(bytes);
-    expect(differing(before, after)).toEqual([sheet1]);
+    expect(partsThatDiffer(before, after)).toEqual([sheet1]);
     expect([...after.keys()].filter((name) => name.endsWith(".bin"))).toEqual(["xl/B\u0081ild.bin"]);
   });
 
@@ -119,7 +116,7 @@ describe("a patched workbook", () => {
   test("writes a bare formula of ours anew as a spreadsheet binds it, with the part that marks it", async () => {
     const rows = '<row r="1"><c r="A1"><f>BIMETAL.CONTACT.WATTS({10;20},0.5)</f></c></row>';
     const { after, before } = await recalculated(workbookAround(sheetAround(rows)));
-    expect(differing(before, after).sort()).toEqual(
+    expect(partsThatDiffer(before, after).sort()).toEqual(
       ["[Content_Types].xml", "xl/_rels/workbook.xml.rels", "xl/metadata.xml", sheet1].sort(),
     );
     expect(after.get(sheet1)).toBe(
@@ -164,7 +161,7 @@ test("a workbook of another writer keeps its picture, remarks, table, lists and 
 
   const { after, before, bytes: patched } = await recalculated(bytes);
   // Its formula of ours is bare, so it is written anew, which needs three parts more; all else stays.
-  expect(differing(before, after).sort()).toEqual(
+  expect(partsThatDiffer(before, after).sort()).toEqual(
     ["[Content_Types].xml", "xl/_rels/workbook.xml.rels", "xl/metadata.xml", sheet1].sort(),
   );
   expect(before.size).toBeGreaterThan(12);
@@ -183,7 +180,7 @@ test("a workbook of another writer keeps its picture, remarks, table, lists and 
 test("a workbook of LibreOffice keeps its remark, its style part and its name; our bare formula comes to life", async () => {
   const bytes = new Uint8Array(readFileSync(join(__dirname, "fixtures/by-libreoffice.xlsx")));
   const { after, before, bytes: patched } = await recalculated(bytes);
-  expect(differing(before, after).sort()).toEqual(
+  expect(partsThatDiffer(before, after).sort()).toEqual(
     ["[Content_Types].xml", "xl/_rels/workbook.xml.rels", "xl/metadata.xml", sheet1].sort(),
   );
   // 20 A × 0.16 V = 3.2 W; everything else LibreOffice had right already.

@@ -4,10 +4,8 @@ import { formulasOfOurs } from "../../../src/hosts/engine/formulas-of-ours";
 import { Spelling } from "../../../src/hosts/engine/spelling";
 import { openWorkbook } from "../../../src/hosts/engine/xlsx/open-workbook";
 import { valuesCopy } from "../../../src/hosts/engine/xlsx/values-copy";
-import { partsOf, sheetAround, workbookAround } from "./packages";
+import { main, office, partsOf, partsThatDiffer, sheetAround, workbookAround } from "./packages";
 
-const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const sheet1 = "xl/worksheets/sheet1.xml";
 
 const copied = async (bytes: Uint8Array) => {
@@ -16,10 +14,7 @@ const copied = async (bytes: Uint8Array) => {
   const copy = valuesCopy(opened, grid, new Spelling(catalogue));
   grid.close();
   const [before, after] = [partsOf(bytes), partsOf(copy.bytes)];
-  const differing = [...new Set([...before.keys(), ...after.keys()])].filter(
-    (name) => before.get(name) !== after.get(name),
-  );
-  return { shown: copy.shown, differing, sheet: after.get(sheet1) };
+  return { shown: copy.shown, differing: partsThatDiffer(before, after), sheet: after.get(sheet1) };
 };
 
 /** The rows of one sheet before and after; 20 A × 0.16 V = 3.2 W, 10 A × 0.5 V = 5 W, 20 A × 0.5 V = 10 W. */

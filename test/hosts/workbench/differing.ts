@@ -1,13 +1,10 @@
 import { unzipSync } from "fflate";
 import { SaxesParser } from "saxes";
+import { partsOf, partsThatDiffer } from "../engine/packages";
 
 /** Parts of which a byte differs, or that one of two packages lacks. */
-export const differing = (before: Uint8Array, after: Uint8Array): string[] => {
-  const [old, now] = [unzipSync(before), unzipSync(after)];
-  return [...new Set([...Object.keys(old), ...Object.keys(now)])].filter(
-    (part) => !(part in old && part in now && Buffer.from(old[part] ?? []).equals(Buffer.from(now[part] ?? []))),
-  );
-};
+export const differing = (before: Uint8Array, after: Uint8Array): string[] =>
+  partsThatDiffer(partsOf(before), partsOf(after));
 
 /** Parts of a package that are no XML, or use prefixes that they do not declare. */
 export const malformed = (bytes: Uint8Array): string[] =>

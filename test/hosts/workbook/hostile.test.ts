@@ -4,11 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { zipSync } from "fflate";
 import { pack, writeEntries } from "../../../src/hosts/engine/xlsx/zip-write";
-import { sheetAround, workbookAround } from "../engine/packages";
+import { main, office, sheetAround, workbookAround } from "../engine/packages";
 
 const root = join(__dirname, "../../..");
-const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const office = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
 let folder: string;
 beforeAll(() => {

@@ -115,6 +115,7 @@ const valuesOf = (sheet: Sheet): Cells<Cell> => {
   return values;
 };
 
+/** A package with other parts in place of its own or beside them; a part whose text is "" is left out. */
 export const withChanges = (
   entries: readonly Entry[],
   changes: ReadonlyMap<string, string>,

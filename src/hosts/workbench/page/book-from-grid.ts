@@ -22,8 +22,9 @@ export const namedSheets = ({ sheetOrder, sheets }: IWorkbookData): IWorksheetDa
     return sheet?.name === undefined ? [] : [sheet as IWorksheetData];
   });
 
+/** A sheet as it lies in the grid, with the tables, lists and wordings of the file that still hold for it. */
 export const sheetFromGrid = (state: GridState, sheet: IWorksheetData): Sheet => {
-  const { name, columnData, freeze } = sheet;
+  const { name, columnData } = sheet;
   const read = unmoved(state, sheet);
   const cells = gridCells(state, sheet).flatMap(({ row, column, formula, value, cell }): SheetCell[] => {
     const style = styleOf(cell.s, state.data.styles);
@@ -38,10 +39,15 @@ export const sheetFromGrid = (state: GridState, sheet: IWorksheetData): Sheet =>
     name,
     cells,
     widths: new Map(widths),
-    frozen: { rows: Math.max(0, freeze?.ySplit ?? 0), columns: Math.max(0, freeze?.xSplit ?? 0) },
+    frozen: frozenOf(sheet),
     ...read.kept,
   };
 };
+
+export const frozenOf = ({ freeze }: IWorksheetData): NonNullable<Sheet["frozen"]> => ({
+  rows: Math.max(0, freeze?.ySplit ?? 0),
+  columns: Math.max(0, freeze?.xSplit ?? 0),
+});
 
 /** A cell that the grid holds itself; what an answer fills is not among them. */
 interface GridCell {

@@ -6,7 +6,7 @@ import { type Block, isIn, keyOf } from "../../engine/place";
 import { cellSnapshot } from "../../engine/snapshot";
 import { CannotKeep } from "../../engine/xlsx/cannot-keep";
 import type { CellEdit, Held, SheetEdits } from "../../engine/xlsx/edits";
-import { gridCells } from "./book-from-grid";
+import { frozenOf, gridCells } from "./book-from-grid";
 import type { GridState } from "./grid-state";
 import { columnWishes, rowWishes } from "./line-wishes";
 import { styleOf } from "./style-of";
@@ -30,14 +30,14 @@ export const sheetEdits = (since: SheetSince): SheetEdits => {
   if (table) throw new CannotKeep(`a heading of the table ${table.name} was changed`);
   const columns = new Map(columnWishes(shown, now));
   const rows = new Map(rowWishes(now));
-  const { rows: ySplit = 0, columns: xSplit = 0 } = shown.frozen ?? {};
-  const frozen = { rows: Math.max(0, now.freeze?.ySplit ?? 0), columns: Math.max(0, now.freeze?.xSplit ?? 0) };
+  const before = shown.frozen ?? { rows: 0, columns: 0 };
+  const frozen = frozenOf(now);
   const merged = (now.mergeData ?? []).map(blockOf);
   return {
     cells: [...typed, ...filledBefore(since, typed)],
     ...(columns.size > 0 && { columns }),
     ...(rows.size > 0 && { rows }),
-    ...((frozen.rows !== ySplit || frozen.columns !== xSplit) && { frozen }),
+    ...((frozen.rows !== before.rows || frozen.columns !== before.columns) && { frozen }),
     ...(merged.length > 0 && { merged }),
   };
 };
