@@ -146,13 +146,13 @@ const shownError = (cell: Nullable<ICellData>): string | undefined =>
   errors.has(cell?.v) ? (cell?.v as string) : undefined;
 
 /** A paragraph of a document ends with a carriage return, and the document with a line feed. */
-const linesOf = (stream: string): Cell => stream.replace(/\r?\n?$/, "").replaceAll("\r", "\n") || null;
+const textOf = (stream: string): Cell => stream.replace(/\r?\n?$/, "").replaceAll("\r", "\n") || null;
 
 /** A cell of the engine as ours. */
 export const cellValue = (cell: Nullable<ICellData>): Cell => {
   const value = cell?.v;
   // A text of several lines or fonts the engine keeps as a document.
-  if (value === null || value === undefined) return cell?.p?.body ? linesOf(cell.p.body.dataStream) : null;
+  if (value === null || value === undefined) return cell?.p?.body ? textOf(cell.p.body.dataStream) : null;
   if (cell?.t === CellValueType.BOOLEAN) return value === 1 || value === true || value === "1" || value === "TRUE";
   if (typeof value === "string" && errors.has(value)) return new CellError(value);
   if (cell?.t === CellValueType.NUMBER) return Number(value);

@@ -2,9 +2,10 @@ import type { Sheet } from "../book";
 import { CannotKeep } from "./cannot-keep";
 import { keptTag } from "./cell-text";
 import type { Draft } from "./draft";
+import { OFFICE } from "./namespaces";
 import { relationsOf } from "./parts";
 import { type Splice, spliced } from "./splice";
-import { OFFICE, SHEET_TYPE, tableXml } from "./write-workbook";
+import { SHEET_TYPE, tableXml } from "./write-workbook";
 import { type Opened, readXml } from "./xml";
 
 /** Puts sheets, whose parts are written already, behind those that a workbook has. */

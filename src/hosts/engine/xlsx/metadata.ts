@@ -1,3 +1,4 @@
+import { MAIN, OFFICE } from "./namespaces";
 import { readXml } from "./xml";
 
 /** The kind of metadata that marks a dynamic array, [MS-XLSX] 2.6.258 and the `XLDAPR` type of real files. */
@@ -24,7 +25,6 @@ export const dynamicMarks = (xml: string): ReadonlySet<number> => {
   return marks;
 };
 
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const XDA = 'xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray"';
 
 export const DYNAMIC_TYPE = `<metadataType name="${DYNAMIC}" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"/>`;
@@ -43,4 +43,4 @@ export const metadataPart =
   '<cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>';
 
 export const METADATA_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml";
-export const METADATA_RELATION = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/sheetMetadata";
+export const METADATA_RELATION = `${OFFICE}/sheetMetadata`;

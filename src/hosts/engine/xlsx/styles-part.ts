@@ -2,11 +2,12 @@ import type { Style } from "../book";
 import type { Draft } from "./draft";
 import type { CellEdit } from "./edits";
 import { MoreStyles } from "./more-styles";
+import { OFFICE } from "./namespaces";
 import type { OpenedWorkbook } from "./open-workbook";
 import { firstFree } from "./package-edits";
 import { relationsOf } from "./parts";
 import { StyleSheet } from "./write-styles";
-import { OFFICE, SHEET_TYPE } from "./write-workbook";
+import { SHEET_TYPE } from "./write-workbook";
 
 /** The part of a workbook's looks: read once a cell asks for another look, written when one had to be added. */
 export class StylesPart {

@@ -3,10 +3,9 @@ import { sayBlock, sayCellOf } from "../place";
 import type { Spelling } from "../spelling";
 import { isDynamic, storedFormula } from "../stored-formula";
 import { tag, valueText } from "./cell-text";
+import { MAIN, OFFICE } from "./namespaces";
 import { escapeText } from "./xml";
 
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 export const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 
 // On paper all columns of a log stand side by side, over as many pages down as it takes.
@@ -44,7 +43,7 @@ export const sheetXml = (sheet: Sheet, isFirst: boolean, wording: Wording): stri
     });
   const dimension = sayBlock({ row: 0, column: 0, rows: lastRow + 1, columns: lastColumn + 1 });
   return (
-    `${HEAD}${tag("worksheet", { xmlns: MAIN, "xmlns:r": RELATIONS })}${asWideAsPaper}${tag("dimension", { ref: dimension }, "/>")}` +
+    `${HEAD}${tag("worksheet", { xmlns: MAIN, "xmlns:r": OFFICE })}${asWideAsPaper}${tag("dimension", { ref: dimension }, "/>")}` +
     `<sheetViews>${tag("sheetView", { tabSelected: isFirst ? "1" : undefined, workbookViewId: "0" })}${pane(sheet)}</sheetView></sheetViews>` +
     `<sheetFormatPr defaultRowHeight="15"/>${columns(sheet)}<sheetData>${data.join("")}</sheetData>${choices(sheet)}` +
     `<pageMargins left="0.7" right="0.7" top="0.75" bottom="0.75" header="0.3" footer="0.3"/>${landscape}${tableParts(sheet)}</worksheet>`

@@ -5,14 +5,12 @@ import { Spelling } from "../spelling";
 import { storedFormula } from "../stored-formula";
 import { tag } from "./cell-text";
 import { METADATA_RELATION, METADATA_TYPE, metadataPart } from "./metadata";
+import { MAIN, OFFICE, PACKAGE } from "./namespaces";
 import { HEAD, sheetXml, textsXml } from "./write-sheet";
 import { StyleSheet } from "./write-styles";
 import { escapeText } from "./xml";
 import { pack, writeEntries } from "./zip-write";
 
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-export const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-const PACKAGE = "http://schemas.openxmlformats.org/package/2006";
 export const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 
 /**
