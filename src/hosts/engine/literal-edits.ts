@@ -1,4 +1,4 @@
-import { type Node, tokenize } from "@borgar/fx";
+import type { Node } from "@borgar/fx";
 import type { Edit } from "./formula-edits";
 import { visit } from "./formula-tree";
 
@@ -20,18 +20,6 @@ export const literalEdits = (tree: Node, formula: string): Edit[] => {
   });
   return edits;
 };
-
-/** A formula that a person typed, its numbers as the engine knows them again, its functions, cells, TRUE and FALSE in capitals. */
-export const typedFormula = (formula: string): string =>
-  tokenize(formula)
-    .map(({ type, value }) => {
-      if (type === "number") return numberLiteral(value);
-      if (type === "func" || type === "bool") return value.toUpperCase();
-      if (!/^range(_beam|_ternary)?$/.test(type)) return value;
-      const cells = value.lastIndexOf("!") + 1;
-      return value.slice(0, cells) + value.slice(cells).toUpperCase();
-    })
-    .join("");
 
 /** A number as the engine knows one again: it takes "1.0" and "1E3" for texts, and joins them to others with the letters as typed. */
 export const numberLiteral = (typed: string): string => String(Number(typed));

@@ -63,6 +63,15 @@ test("how a number is typed changes neither a list nor the words behind it; name
   await person.shows("said", "'Scratch 1'!A4: 4.5;");
 });
 
+test("a formula that no sheet would read stays text, and the pane says how formulas are written", async () => {
+  await person.takeFreshSheet();
+  await person.type('=BIMETAL.TRIP.RANGE(51;20;"C")');
+  await person.press("ArrowUp");
+  await person.shows("said", `'Scratch 1'!A1: =BIMETAL.TRIP.RANGE(51;20;"C")`);
+  expect(await person.text("said")).not.toContain("formula");
+  await person.shows("pane", "This formula cannot be read. Arguments are parted by commas");
+});
+
 test("a refusal shows its sentence above the grid, in the pane, and beside the pointer", async () => {
   await person.takeFreshSheet();
   await person.type('=BIMETAL.TRIP.RANGE("x",20,"C")');

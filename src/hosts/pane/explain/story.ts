@@ -36,7 +36,13 @@ export const storyOf = async (
   if (calls.length > 0) return { tells: "calls", selection, calls: await resolved(calls, selection, port) };
   const above = await formulaAbove(selection, port);
   const found = above ? readFormula(above.formula, catalogue).calls : [];
-  if (!above || found.length === 0) return { tells: "ordinary cell", selection, ...rest };
+  if (!above || found.length === 0)
+    return {
+      tells: "ordinary cell",
+      selection,
+      ...rest,
+      isBroken: rest.isBroken || isBrokenText(selection, catalogue),
+    };
   return { tells: "calls", selection: above, calls: await resolved(found, above, port), below: selection };
 };
 
@@ -44,6 +50,10 @@ const resolved = (calls: readonly OwnCall[], selection: Selection, port: Port): 
   const isOnly = (definition: AnyDefinition) => calls.filter((call) => call.definition === definition).length === 1;
   return Promise.all(calls.map((call) => resolve(call, selection, port, isOnly(call.definition))));
 };
+
+/** A formula that could not be read may stand as text. */
+const isBrokenText = ({ formula, value }: Selection, catalogue: readonly AnyDefinition[]): boolean =>
+  formula === "" && typeof value === "string" && readFormula(value, catalogue).isBroken;
 
 /** The cell above a blank one. */
 const formulaAbove = async ({ address, value, formula }: Selection, port: Port): Promise<Selection | undefined> => {

@@ -1,6 +1,7 @@
 import { CellValueType, type Univer } from "@univerjs/core";
 import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
-import { typedFormula } from "../../engine/literal-edits";
+import { gridFormula } from "../../engine/grid-formula";
+import { asText } from "./typed-value";
 
 /** "0,157" would become 157, and "5 A" five in the morning. */
 const guessedAt = /^[+-]?\d*,\d+$|^\d+(\.\d+)?\s?[ap]$/i;
@@ -18,7 +19,9 @@ export const guessNothing = (univer: Univer): void => {
       handler: (cell, _context, next) => {
         // Without "next" the engine reads no further.
         if (typeof cell?.v === "string" && guessedAt.test(cell.v.trim())) return { ...cell, t: CellValueType.STRING };
-        return next(cell?.f ? { ...cell, f: typedFormula(cell.f) } : cell);
+        if (!cell?.f) return next(cell);
+        const f = gridFormula(cell.f);
+        return f === undefined ? { ...cell, ...asText(cell.f) } : next({ ...cell, f });
       },
     });
 };

@@ -2,7 +2,7 @@ import type { ICellData } from "@univerjs/core";
 import type { AnyDefinition } from "../../../definition/define";
 import type { OpenBook } from "./open-book";
 import { inEngineWords } from "./put-into";
-import { cellTyped } from "./typed-value";
+import { asText, cellTyped } from "./typed-value";
 
 /** Puts rows of another program at the selected cell, in one step that undo takes back. The cells keep their looks. */
 export const pasteInto = (
@@ -28,7 +28,8 @@ export const pasteInto = (
       const typed = (isOne ? rows[0]?.[0] : rows[r]?.[c]) ?? "";
       if (!typed.startsWith("=")) return cellTyped(typed, formats[r]?.[c] || "");
       const at = { sheet: place.sheet, row: row + r, column: column + c };
-      return { f: inEngineWords(open, at, typed, catalogue), v: null, p: null };
+      const f = inEngineWords(open, at, typed, catalogue);
+      return f === undefined ? asText(typed) : { f, v: null, p: null };
     }),
   );
   range.setValues(cells);

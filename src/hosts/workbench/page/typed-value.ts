@@ -26,8 +26,11 @@ export const cellTyped = (typed: string, format: string): ICellData => {
   if (Number.isFinite(day)) return number((day - dayZero) / dayMs, "yyyy-mm-dd");
   if (/^(true|false)$/i.test(plain))
     return { v: /^t/i.test(plain) ? 1 : 0, t: CellValueType.BOOLEAN, f: null, p: null };
-  return { v: typed, t: CellValueType.STRING, f: null, p: null };
+  return asText(typed);
 };
+
+/** What stands as it was typed, and is neither a number nor a formula. */
+export const asText = (typed: string): ICellData => ({ v: typed, t: CellValueType.STRING, f: null, p: null });
 
 /** A value as it would be typed into a cell of that number format. */
 export const sayTyped = (value: Cell, format: string): string => {
