@@ -1,7 +1,7 @@
 import { BadInput } from "./bad-input";
 import { type Argument, isRange, sayShape } from "./cells";
 import type { AnyDefinition } from "./define";
-import { cellAt, isBlankRow, type Lane, laneOf, readColumns, readInRange } from "./lane";
+import { cellAt, isBlankRow, type Lane, laneOf, readColumns, readInRange, refuseBlock } from "./lane";
 import { type Parameter, sheetName } from "./parameter";
 
 /** The inputs of a call: one object, filled anew for each row. */
@@ -60,8 +60,7 @@ const take = (
   const block = parameter.readBlock?.(argument, name);
   if (block !== undefined) return { block };
   if (parameter.spread === "whole") return laneOf(key, parameter, [argument.flat()]);
-  if (argument.length > 1 && (argument[0]?.length ?? 0) > 1)
-    throw new BadInput(`${name}: one column or one row is wanted, not ${sayShape(argument)}.`);
+  refuseBlock(argument, name);
   return laneOf(key, parameter, argument);
 };
 

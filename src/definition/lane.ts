@@ -1,5 +1,5 @@
 import { BadInput } from "./bad-input";
-import type { Cell, Range } from "./cells";
+import { type Cell, type Range, sayShape } from "./cells";
 import { type Parameter, sheetName } from "./parameter";
 
 /** One argument as a list of cells. The range itself is kept: a long column is not copied. */
@@ -26,6 +26,12 @@ export const laneOf = (key: string, parameter: Parameter, range: Range): Lane =>
 
 export const cellAt = ({ range, across }: Lane, at: number): Cell =>
   (across ? range[0]?.[at] : (range[at] as readonly Cell[])[0]) as Cell;
+
+/** Refuses a block where the cells of one column or one row are wanted. */
+export const refuseBlock = (range: Range, name: string): void => {
+  if (range.length > 1 && (range[0]?.length ?? 0) > 1)
+    throw new BadInput(`${name}: one column or one row is wanted, not ${sayShape(range)}.`);
+};
 
 /** A blank cell, or a 0 that may be one: desktop Excel hands blanks over as 0. */
 const isBlank = (cell: Cell): boolean => cell === null || cell === 0 || cell === "";

@@ -2,6 +2,7 @@ import { powerLossLimit, powerLossSource } from "../contact/iec60898";
 import { define } from "../definition/define";
 import { tex } from "../definition/tex";
 import { say } from "../metrology/say";
+import { recalledCaution } from "./accounts/cautions";
 import { rating } from "./arguments/contact";
 
 export default define({
@@ -17,7 +18,7 @@ export default define({
   cautions: [
     "The limit holds at the rating, warm and settled; a drop measured at another current or just after switching on is not comparable as it is.",
     "UL 489 and NEMA AB 4 print no limit: compare the poles of one breaker with each other, and ask its maker.",
-    "The numbers of the table are from memory: compare them with the page before you reject anything by them.",
+    recalledCaution,
   ],
   examples: [
     {

@@ -5,7 +5,7 @@ import { define } from "../definition/define";
 import { tex } from "../definition/tex";
 import { exceeds } from "../metrology/exceeds";
 import { say } from "../metrology/say";
-import { dropCaution, hotLeadsCaution } from "./accounts/cautions";
+import { dropCaution, hotLeadsCaution, recalledCaution } from "./accounts/cautions";
 import { poleCurrent, poleDrop, rating } from "./arguments/contact";
 import { millivoltsCaution } from "./arguments/millivolts";
 
@@ -26,7 +26,7 @@ export default define({
   cautions: [
     "The limit holds at the rating, warm and settled. Scaling from another current takes the resistance as unchanged, and a cold or lightly loaded pole differs.",
     "A pole above the limit is a reason to clean, exercise and measure again, not a verdict on the breaker by itself.",
-    "The numbers of the table are from memory: compare them with the page before you reject anything by them.",
+    recalledCaution,
     hotLeadsCaution,
     dropCaution,
   ],

@@ -11,13 +11,12 @@ import { bandAccount, fitAccount, peakSource } from "./accounts/margin";
 import { documents } from "./accounts/trip-sources";
 import { characteristicOrFit, isFitted } from "./arguments/characteristic-or-fit";
 import { askedOf, conditions, rating } from "./arguments/conditions";
+import { start } from "./arguments/inrush";
 import { fitPicture } from "./pictures/fitted-start";
 import { bandPlot } from "./pictures/trip-band";
 
 const parameters = {
-  startCurrent: quantity("A", "the current while the motor starts, r.m.s., measured or from its locked-rotor table"),
-  startTime: quantity("s", "how long the start lasts"),
-  runningCurrent: quantity("A", "the current once it runs, r.m.s."),
+  ...start,
   rating,
   characteristic: characteristicOrFit,
   powerFactor: optional(

@@ -14,6 +14,7 @@ import { injectionCaution, magneticCaution, polesCaution, rideThroughCaution } f
 import { rangeSources } from "./accounts/trip-range";
 import { documents } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
+import { start } from "./arguments/inrush";
 import { bandPlot } from "./pictures/trip-band";
 
 /** The characteristics that qualify are those of IEC 60898-1. */
@@ -22,9 +23,7 @@ const usualList = "IEC 60898-1";
 const motor = "squirrel cage";
 
 const parameters = {
-  startCurrent: quantity("A", "the current while the motor starts, r.m.s., measured or from its locked-rotor table"),
-  startTime: quantity("s", "how long the start lasts"),
-  runningCurrent: quantity("A", "the current once it runs, r.m.s."),
+  ...start,
   characteristic,
   list: optional(word("the list of ratings to choose from", ["IEC 60898-1", "NEC 240.6(A)"]), usualList),
   fullLoad: optional(

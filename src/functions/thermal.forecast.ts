@@ -5,7 +5,7 @@ import { optional, quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { say, sayNumber } from "../metrology/say";
 import { forecast } from "../thermal/forecast";
-import { learning, thermalEquation } from "../thermal/model";
+import { learning, thermalEquation, thermalOnly } from "../thermal/model";
 import { verdictCaution } from "./accounts/cautions";
 import { nearPickup } from "./accounts/fit";
 import { preload, preloadBelow, testCurrent } from "./arguments/body";
@@ -52,7 +52,7 @@ export default define({
   answers: "row",
   sources: [thermalEquation, ...learning],
   cautions: [
-    "The thermal trip only: where the magnetic release takes part the breaker trips at once, whatever stands here.",
+    thermalOnly,
     "A forecast for this breaker in the air, on the leads and in the state in which its trials were made, rested or preloaded as said.",
     verdictCaution,
   ],

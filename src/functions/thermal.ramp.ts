@@ -1,12 +1,12 @@
-import * as z from "zod/mini";
 import { define } from "../definition/define";
-import { optional, quantity } from "../definition/parameter";
+import { optional } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { say, sayNumber } from "../metrology/say";
 import { modelCautions, thermalEquation } from "../thermal/model";
 import { heatInRamp, rampTrip } from "../thermal/ramp";
 import { injectionCaution } from "./accounts/cautions";
 import { currentOrOff, pickup, timeConstant } from "./arguments/body";
+import { rampLaw, rampRate, rampStart } from "./arguments/ramp";
 import { statePicture } from "./pictures/state";
 
 export default define({
@@ -14,17 +14,17 @@ export default define({
   summary:
     "When and at which current one breaker trips while the current is turned up evenly from cold, and why that lies above its pickup.",
   parameters: {
-    rate: quantity("A/s", "how fast the current is turned up", z.number().check(z.minimum(1e-6), z.maximum(1e6))),
+    rate: rampRate,
     pickup,
     timeConstant,
-    from: optional(currentOrOff("the current at which the ramp begins, stepped to at time zero"), "0 A"),
+    from: optional(currentOrOff(rampStart), "0 A"),
   },
   results: [
     { name: "trip time", unit: "s", meaning: "from the start of the ramp" },
     { name: "trip current", unit: "A", meaning: "the current at that moment" },
   ],
   answers: "row",
-  sources: [thermalEquation, { document: "τ·dθ/dt = i² − θ solved for a current i = I₀ + r·t", standing: "derived" }],
+  sources: [thermalEquation, rampLaw],
   cautions: [
     "A ramp does not measure the pickup: it shows where the lag of the strip meets the speed of the hand. For the pickup fit times at steady currents (THERMAL.FIT).",
     ...modelCautions,

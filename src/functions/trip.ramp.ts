@@ -12,15 +12,13 @@ import { rangeCautions, rangeSources } from "./accounts/trip-range";
 import { documents } from "./accounts/trip-sources";
 import { characteristic } from "./arguments/characteristic";
 import { askedOf, conditions, rating } from "./arguments/conditions";
+import { rampLaw, rampRate, rampStart } from "./arguments/ramp";
 
 const parameters = {
-  rate: quantity("A/s", "how fast the current is turned up", z.number().check(z.minimum(1e-6), z.maximum(1e6))),
+  rate: rampRate,
   rating,
   characteristic,
-  from: optional(
-    quantity("A", "the current at which the ramp begins, stepped to at time zero", z.number().check(z.nonnegative())),
-    "0 A",
-  ),
+  from: optional(quantity("A", rampStart, z.number().check(z.nonnegative())), "0 A"),
   ...conditions,
 } as const;
 
@@ -34,7 +32,7 @@ export default define({
     { name: "highest", unit: "A", meaning: "a sound breaker has tripped by here on this ramp" },
   ],
   answers: "row",
-  sources: [...documents, { document: "τ·dθ/dt = i² − θ solved for a current i = I₀ + r·t", standing: "derived" }],
+  sources: [...documents, rampLaw],
   cautions: [
     "A current turned up by hand is no test of any standard: the faster the hand, the higher the trip. Judge a breaker by times at steady currents.",
     magneticCaution,

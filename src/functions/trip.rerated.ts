@@ -7,6 +7,7 @@ import { ambientLaw, rerated, usualTripRise } from "../trip/ambient";
 import { referenceSource, document as usualDocument, calibration as usualReference } from "../trip/iec60898-tables";
 import { airTemperature, holdSource } from "../trip/ul489-tables";
 import { conditions, rating } from "./arguments/conditions";
+import { zeroCaution } from "./arguments/zero-degrees";
 
 export default define({
   name: "TRIP.RERATED",
@@ -66,6 +67,6 @@ export default define({
       },
     ],
     answer: `In air at ${say(ambient, "°C")} the strip of a ${say(rating, "A")} breaker behaves as one of ${say(Number(edge), "A")} at ${say(reference, "°C")}.`,
-    cautions: ambient === 0 ? ["The air is taken at 0 °C; some sheets hand a blank cell over as 0."] : [],
+    cautions: zeroCaution("air", ambient),
   }),
 });

@@ -8,9 +8,12 @@ export const thermalEquation: Source = {
   standing: "corroborated",
 };
 
+export const thermalOnly =
+  "The thermal trip only: where the magnetic release takes part the breaker trips at once, whatever stands here.";
+
 /** Where the model stops being true. */
 export const modelCautions: readonly string[] = [
-  "The thermal trip only: where the magnetic release takes part the breaker trips at once, whatever stands here.",
+  thermalOnly,
   "A strip is taken as one body with one time constant. Its housing warms and cools more slowly, so after repeated shots it stays warmer than this says.",
   "Near the pickup the time hangs on the current: at 1.05 times the pickup 1 % more current is 8 % less time. Set and read the current with care.",
   "Pickup and time constant hold for the air temperature, the mounting and the leads they were found with.",

@@ -23,6 +23,10 @@ export const wearCaution = "Every magnetic trip burns the contacts a little: no 
 export const dropCaution =
   "The millivolts of a board in service ride on the mains voltage: reading them there is live work, for those licensed to it, with a meter and leads rated for it.";
 
+/** Where a whole table is from memory. */
+export const recalledCaution =
+  "The numbers of the table are from memory: compare them with the page before you reject anything by them.";
+
 export const hotLeadsCaution =
   "On a bench the voltage is low, but the current burns: bolt the leads, hands off while it flows, let leads and breaker cool before touching.";
 

@@ -7,6 +7,7 @@ import { ambientLaw, usualTripRise } from "../../trip/ambient";
 import type { Asked } from "../../trip/asked";
 import { airSource, leastTripRise, preferredRatings } from "../../trip/iec60898-tables";
 import type { Edge, TripRange } from "../../trip/range";
+import { zeroCaution } from "../arguments/zero-degrees";
 
 /** The shortest time as a cell shows it. */
 export const shortestAnswer = ({ shortest }: TripRange): number | string =>
@@ -197,7 +198,7 @@ export const rangeCautions = ({
     cautions.push(
       "The standard states its limits at one condition. Preload and air temperature are physics applied on top of it, and where the bimetal's edge moves is never a permitted load.",
     );
-  if (ambient === 0) cautions.push("The air is taken at 0 °C; some sheets hand a blank cell over as 0.");
+  cautions.push(...zeroCaution("air", ambient));
   if (ambient !== undefined && characteristic.name.startsWith("IEC 60947-2"))
     cautions.push(
       `IEC 60947-2 lets the maker declare the reference temperature; ${say(characteristic.calibration, "°C")} is used here.`,

@@ -21,6 +21,13 @@ export const phases: Parameter<Phases> = {
   },
 };
 
+/** A motor's start as a breaker meets it. */
+export const start = {
+  startCurrent: quantity("A", "the current while the motor starts, r.m.s., measured or from its locked-rotor table"),
+  startTime: quantity("s", "how long the start lasts"),
+  runningCurrent: quantity("A", "the current once it runs, r.m.s."),
+} as const;
+
 export const codeLetter = word(
   "the locked-rotor code letter on the motor's nameplate",
   Object.keys(codeLetters) as [CodeLetter, ...CodeLetter[]],

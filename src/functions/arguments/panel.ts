@@ -1,5 +1,6 @@
 import { BadInput } from "../../definition/bad-input";
-import { type Cell, type Range, sayShape } from "../../definition/cells";
+import type { Cell, Range } from "../../definition/cells";
+import { refuseBlock } from "../../definition/lane";
 import { optional, type Parameter, word } from "../../definition/parameter";
 import { lossLaws, type PanelWay } from "../../enclosure/panel";
 import type { Characteristic } from "../../trip/characteristic";
@@ -17,8 +18,7 @@ const perWay = <T>({ gives: _, ...parameter }: Parameter<T>): Parameter<readonly
   spread: "column",
   readBlock: (range: Range, name: string): readonly (T | undefined)[] => {
     const [row] = range;
-    if (range.length > 1 && (row?.length ?? 0) > 1)
-      throw new BadInput(`${name}: one column or one row is wanted, not ${sayShape(range)}.`);
+    refuseBlock(range, name);
     const cells = range.length === 1 ? (row as readonly Cell[]) : range.map(([cell]) => cell as Cell);
     return cells.map((cell, i) =>
       cell === null || cell === 0 || cell === "" ? undefined : (parameter.read(cell, `${name}, row ${i + 1}`) as T),

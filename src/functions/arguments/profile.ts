@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { BadInput } from "../../definition/bad-input";
 import type { Range } from "../../definition/cells";
+import { refuseBlock } from "../../definition/lane";
 import { list, type Parameter, quantity } from "../../definition/parameter";
 import type { Segment } from "../../thermal/segment";
 import { currentOrOff } from "./body";
@@ -12,10 +13,7 @@ import { currentOrOff } from "./body";
 const withZeros = (parameter: Parameter<number>): Parameter<readonly number[]> => ({
   ...list(parameter),
   readBlock: (range: Range, name) => {
-    if (range.length > 1 && (range[0]?.length ?? 0) > 1)
-      throw new BadInput(
-        `${name}: one column or one row is wanted, not ${range.length} rows × ${range[0]?.length} columns.`,
-      );
+    refuseBlock(range, name);
     const read = (cell: Range[number][number], i: number) =>
       cell === null || cell === "" ? 0 : (parameter.read(cell, `${name}, row ${i + 1}`) as number);
     return range.flat().map(read);

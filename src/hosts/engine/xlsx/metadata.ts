@@ -1,5 +1,5 @@
 import { MAIN, OFFICE } from "./namespaces";
-import { readXml } from "./xml";
+import { HEAD, readXml } from "./xml";
 
 /** The kind of metadata that marks a dynamic array, [MS-XLSX] 2.6.258 and the `XLDAPR` type of real files. */
 export const DYNAMIC = "XLDAPR";
@@ -37,7 +37,7 @@ export const DYNAMIC_PROPERTIES = properties(` ${XDA}`);
 
 /** A metadata part that knows dynamic arrays only: its mark is 1. */
 export const metadataPart =
-  '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+  HEAD +
   `<metadata xmlns="${MAIN}" ${XDA}><metadataTypes count="1">${DYNAMIC_TYPE}</metadataTypes>` +
   `<futureMetadata name="${DYNAMIC}" count="1">${properties("")}</futureMetadata>` +
   '<cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>';

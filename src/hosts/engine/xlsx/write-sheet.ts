@@ -4,9 +4,7 @@ import type { Spelling } from "../spelling";
 import { isDynamic, storedFormula } from "../stored-formula";
 import { tag, valueText } from "./cell-text";
 import { MAIN, OFFICE } from "./namespaces";
-import { escapeText } from "./xml";
-
-export const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+import { escapeText, HEAD } from "./xml";
 
 // On paper all columns of a log stand side by side, over as many pages down as it takes.
 const asWideAsPaper = '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>';

@@ -1,6 +1,7 @@
 import type { Style } from "../book";
 import { tag } from "./cell-text";
 import { MAIN } from "./namespaces";
+import { HEAD } from "./xml";
 
 /** Collects the looks of the cells that are written, and says each one's number. */
 export class StyleSheet {
@@ -44,7 +45,7 @@ export class StyleSheet {
     const list = (name: string, items: readonly string[]) =>
       items.length === 0 ? "" : `${tag(name, { count: String(items.length) })}${items.join("")}</${name}>`;
     return (
-      '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+      HEAD +
       `<styleSheet xmlns="${MAIN}">` +
       list("numFmts", formats) +
       list(

@@ -6,9 +6,9 @@ import { storedFormula } from "../stored-formula";
 import { tag } from "./cell-text";
 import { METADATA_RELATION, METADATA_TYPE, metadataPart } from "./metadata";
 import { MAIN, OFFICE, PACKAGE } from "./namespaces";
-import { HEAD, sheetXml, textsXml } from "./write-sheet";
+import { sheetXml, textsXml } from "./write-sheet";
 import { StyleSheet } from "./write-styles";
-import { escapeText } from "./xml";
+import { escapeText, HEAD } from "./xml";
 import { pack, writeEntries } from "./zip-write";
 
 export const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml";

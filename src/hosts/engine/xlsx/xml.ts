@@ -83,6 +83,9 @@ const escapeCharacter = (character: string): string => {
   return allowed ? character : `_x${code.toString(16).toUpperCase().padStart(4, "0")}_`;
 };
 
+/** What a part begins with. */
+export const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+
 export const escapeAttribute = (text: string): string => escapeText(text).replaceAll('"', "&quot;");
 
 /** An attribute's value as it was read, with nothing done to it but what XML asks. */
