@@ -4,7 +4,8 @@ import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
 import { tex } from "../definition/tex";
 import { conformanceProbability, conformity, guard, type Tested } from "../metrology/conformity";
-import { say, sayNumber } from "../metrology/say";
+import { sayNumber } from "../metrology/say";
+import { sayProbability } from "./accounts/probability";
 import { lower, upper } from "./arguments/meter";
 import { conformityPlot } from "./pictures/conformity";
 
@@ -127,7 +128,7 @@ export default define({
           plain: `U = 2u = ${sayNumber(band)}`,
         },
       ],
-      answer: `${sayNumber(value, 6)} against limits ${between(asked)}: ${verdict} (probability ${say(100 * Number(probability), "%", 3)}).`,
+      answer: `${sayNumber(value, 6)} against limits ${between(asked)}: ${verdict} (probability ${sayProbability(Number(probability))}).`,
       cautions: narrow
         ? ["The limits lie closer together than 4u: no reading of this meter can be said to conform."]
         : [],

@@ -2,11 +2,12 @@ import * as z from "zod/mini";
 import type { Range } from "../definition/cells";
 import { define } from "../definition/define";
 import { quantity } from "../definition/parameter";
-import { say, sayNumber } from "../metrology/say";
+import { say } from "../metrology/say";
 import { holdProbability } from "../thermal/forecast";
 import { learning, thermalEquation } from "../thermal/model";
 import { ammeterCaution, verdictCaution } from "./accounts/cautions";
 import { nearPickup } from "./accounts/fit";
+import { sayProbability } from "./accounts/probability";
 import { preload, preloadBelow, testCurrent } from "./arguments/body";
 import { fit } from "./arguments/fit";
 import { trialsPicture } from "./pictures/trials";
@@ -115,11 +116,3 @@ export default define({
           points: [{ name: `${say(current, "A")} for ${say(time, "s")}`, role: "asked", x: current, y: time }],
         },
 });
-
-/** In per cent; what is not certain is never said as certain. */
-const sayProbability = (probability: number): string =>
-  probability > 0.9999
-    ? "more than 99.99 %"
-    : probability < 0.0001
-      ? "less than 0.01 %"
-      : `${sayNumber(100 * probability, 3)} %`;

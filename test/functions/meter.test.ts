@@ -139,3 +139,12 @@ describe("METER.TURNS", () => {
     expect(first(meterTurns, 51, 2.5)).toMatch(/whole number/);
   });
 });
+
+test("the chance of conforming is never said as certain, nor in digits that nobody measures", () => {
+  // 6 lies sixteen standard uncertainties below 7, and 7 on the limit itself has one chance in two.
+  expect(explained(meterConforms, [6, 0.0625, 7]).answer).toMatch(
+    /does not conform \(probability less than 0\.01 %\)\.$/,
+  );
+  expect(explained(meterConforms, [8, 0.0625, 7]).answer).toMatch(/: conforms \(probability more than 99\.99 %\)\.$/);
+  expect(explained(meterConforms, [7, 0.0625, 7]).answer).toMatch(/\(probability 50 %\)\.$/);
+});

@@ -8,7 +8,8 @@ export const usage = `Recalculates the formulas of an .xlsx or .xlsm workbook an
   npm run --silent recalculate -- log.xlsx --values shown.xlsx
                                                             writes a copy for people without the add-in: where a formula has functions
                                                             of BIMETAL its value stands alone; other formulas stay
-  npm run --silent recalculate -- log.xlsx --csv Log        prints the sheet Log as CSV; the summary goes to the standard error
+  npm run --silent recalculate -- log.xlsx --csv Log        prints the sheet Log as CSV, numbers unrounded and dates as their numbers;
+                                                            the summary goes to the standard error
   npm run --silent recalculate -- log.xlsx --minutes 60     gives up after an hour instead of 20 minutes
 
 A very large workbook may want more memory than Node.js takes by itself: NODE_OPTIONS=--max-old-space-size=8000 lets it have 8 GB.

@@ -29,6 +29,8 @@ describe("in a process of its own", () => {
   test("recalculate refuses what is no workbook in one sentence and ends with 2", () => {
     const { status, stdout, stderr } = node("dist/workbook/recalculate.mjs", "package.json");
     expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
-    expect(stderr).toBe("package.json: This is not an .xlsx workbook: it is no zip package.\n");
+    expect(stderr).toBe(
+      "package.json: This is not an .xlsx workbook: it is no zip package. Save a .csv as .xlsx in a spreadsheet, or paste its rows.\n",
+    );
   });
 });

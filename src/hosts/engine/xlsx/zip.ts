@@ -24,7 +24,8 @@ export interface Entry {
 /** Bounds against files that unpack to more than any real workbook. */
 const LIMITS = { entries: 10_000, partBytes: 400e6, allBytes: 600e6, ratio: 1000, freeBytes: 20e6 };
 
-const noZip = "This is not an .xlsx workbook: it is no zip package.";
+const noZip =
+  "This is not an .xlsx workbook: it is no zip package. Save a .csv as .xlsx in a spreadsheet, or paste its rows.";
 
 /** The entries of a zip package, in its own order. Throws UnreadableWorkbook. */
 export const readEntries = (bytes: Uint8Array): Entry[] => {
