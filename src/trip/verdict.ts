@@ -16,7 +16,7 @@ export interface Trial {
   readonly timeError: number;
 }
 
-export interface Verdict {
+interface Verdict {
   /** "in range", "early", "late", "outside the computed band", "did not trip in time", "undecided until 3600 s", "too close to call" */
   readonly verdict: string;
   /** Which line was crossed, or not, and whose line it is. */

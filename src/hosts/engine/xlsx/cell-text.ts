@@ -23,10 +23,12 @@ export const valueText = (value: Cell): { type: string | undefined; element: str
   }
   if (typeof value === "boolean") return { type: "b", element: `<v>${value ? 1 : 0}</v>` };
   if (typeof value === "number") return { type: undefined, element: `<v>${value}</v>` };
-  // As spreadsheets write it: else a reader may take blanks at the ends for no part of the text.
-  const space = /^\s|\s$/.test(value) ? ' xml:space="preserve"' : "";
-  return { type: "str", element: `<v${space}>${escapeText(value)}</v>` };
+  return { type: "str", element: textElement("v", value) };
 };
+
+/** As spreadsheets write it: else a reader may take blanks at the ends, and ends of lines, for no part of the text. */
+export const textElement = (name: "v" | "t", text: string): string =>
+  `<${name}${/^\s|\s$|\n/.test(text) ? ' xml:space="preserve"' : ""}>${escapeText(text)}</${name}>`;
 
 export const tag = (name: string, attributes: Readonly<Record<string, string | undefined>>, close = ">"): string =>
   `<${name}${Object.entries(attributes)

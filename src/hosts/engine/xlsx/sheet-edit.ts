@@ -2,12 +2,12 @@ import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx";
 import { around, type Block, sayCellOf } from "../place";
 import { AroundRows } from "./around-rows";
 import { type Cells, cellSplices, putCell } from "./cell-splices";
-import { keptTag, remainder, tag, unshared, valueText } from "./cell-text";
+import { keptTag, remainder, tag, textElement, unshared, valueText } from "./cell-text";
 import type { CellEdit, Held, RowWish, SheetEdits } from "./edits";
 import type { WrittenCell } from "./sheet-walk";
 import { spliced } from "./splice";
 import { formulaText, type Wording } from "./write-sheet";
-import { escapeText, type Opened, unescapeText } from "./xml";
+import { type Opened, unescapeText } from "./xml";
 
 /** How a changed cell says what stands elsewhere in its package. */
 interface EditWording extends Omit<Wording, "numberOf"> {
@@ -18,7 +18,7 @@ interface EditWording extends Omit<Wording, "numberOf"> {
 /** Text that stands in the cell itself, so that the list of texts stays as it is. */
 export const inlineText = (text: string): { type: string; element: string } => ({
   type: "inlineStr",
-  element: `<is><t${/^\s|\s$|\n/.test(text) ? ' xml:space="preserve"' : ""}>${escapeText(text)}</t></is>`,
+  element: `<is>${textElement("t", text)}</is>`,
 });
 
 /** A sheet's part as it is to be. */
