@@ -71,6 +71,7 @@ export default define({
   answers: "rows",
   sources: [...fitSources, ...magneticDocuments],
   cautions: [
+    "The block fills six columns and up to 42 rows: leave them free. THERMAL.FORECAST, THERMAL.HOLDS and INRUSH.MARGIN take it whole.",
     "Every trial starts cold, or warm from a long steady preload that is given. A repeat without rest spoils the fit: it trips early and pulls the time constant down.",
     "The trials tell of this breaker, in this air and on these leads, as it is now.",
     "Near the pickup 1 % of current is 8 % of time or more: an error of the current setting shows as scatter.",

@@ -41,6 +41,18 @@ describe("THERMAL.FIT", () => {
     }
   });
 
+  test("the block is no larger than its page tells a sheet to leave free, however many trials there are", () => {
+    const [, columns, rows] = fit.cautions.join(" ").match(/(six) columns and up to (\d+) rows/) ?? [];
+    const many = Array.from({ length: 120 }, (_, i) => i);
+    const steady = many.map((i) => [24 + (i % 12)]);
+    const timed = many.map((i) => [60 * (1 + ((i * 7) % 5) / 50) * Math.log1p(400 / ((24 + (i % 12)) ** 2 - 400))]);
+    for (const one of [block, call(fit, [steady, timed]) as unknown as Range]) {
+      expect(one.length).toBeLessThanOrEqual(Number(rows));
+      expect(one.length).toBeGreaterThan(Number(rows) - 10);
+      for (const line of one) expect([line.length, columns]).toEqual([6, "six"]);
+    }
+  });
+
   test("a column of currents meets one block, row by row; a blank row stays blank", () => {
     const rows = said(holds, column(24, null, 30, 80), column(600, null, 5, 20), block);
     expect(rows.map(([cell]) => typeof cell)).toEqual(["number", "string", "number", "number"]);
