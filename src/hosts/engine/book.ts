@@ -69,3 +69,6 @@ export interface DefinedName {
   /** The sheet on which alone it is known. */
   readonly sheet?: string;
 }
+
+export const hasFormulas = ({ sheets }: Pick<Book, "sheets">): boolean =>
+  sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined));

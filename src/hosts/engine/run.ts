@@ -9,7 +9,7 @@ import "@univerjs/sheets/facade";
 import "@univerjs/sheets-formula/facade";
 import type { AnyDefinition } from "../../definition/define";
 import { Memory } from "../../definition/memory";
-import type { Book } from "./book";
+import { type Book, hasFormulas } from "./book";
 import { forgetReached } from "./cured/addresses";
 import { curedFunctions } from "./cured/functions";
 import { type Defect, functionsFor } from "./functions";
@@ -67,7 +67,8 @@ export const runEngine = async (
     if (all > 0) onProgress?.(calculated, all);
   });
   grid.createWorkbook(snapshot);
-  if (hasFormula(book)) await inTime(done, patienceMinutes);
+  // The engine says nothing at the end of a calculation of nothing.
+  if (hasFormulas(book)) await inTime(done, patienceMinutes);
   const close = () => {
     univer.dispose();
     forgetReached(snapshot.id);
@@ -83,7 +84,3 @@ const inTime = async (done: Promise<unknown>, minutes: number): Promise<void> =>
   });
   await Promise.race([done, late]).finally(() => clearTimeout(timer));
 };
-
-// The engine says nothing at the end of a calculation of nothing.
-const hasFormula = (book: Book): boolean =>
-  book.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined));

@@ -9,7 +9,7 @@ import "@univerjs/sheets/facade";
 import "@univerjs/sheets-formula/facade";
 import { Memory } from "../../../src/definition/memory";
 import { catalogue } from "../../../src/functions";
-import type { Book } from "../../../src/hosts/engine/book";
+import { type Book, hasFormulas } from "../../../src/hosts/engine/book";
 import { curedFunctions } from "../../../src/hosts/engine/cured/functions";
 import { functionsFor } from "../../../src/hosts/engine/functions";
 import { viewOf } from "../../../src/hosts/engine/grid-view";
@@ -66,7 +66,7 @@ export const gridInNode = async (bytes: Uint8Array): Promise<GridInNode> => {
       unit = snapshot.id;
       const done = calculated();
       const workbook = api.createWorkbook(snapshot);
-      if (shown.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await done;
+      if (hasFormulas(shown)) await done;
       Object.assign(open, { shown, asRead, view: viewOf(univer, unit), sizes: new Map(sizesOf(workbook.getSheets())) });
     },
     sizes: new Map<string, { rows: number; columns: number }>(),

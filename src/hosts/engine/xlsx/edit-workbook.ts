@@ -1,3 +1,4 @@
+import { hasFormulas } from "../book";
 import type { Spelling } from "../spelling";
 import { addSheets } from "./added-sheets";
 import { CannotKeep } from "./cannot-keep";
@@ -25,7 +26,7 @@ export const editWorkbook = (opened: OpenedWorkbook, edits: BookEdits, spelling:
   };
   const styles = new StylesPart(opened);
   const wording = { spelling, mark, textOf: inlineText, numberOf: styles.numberOf, changed: styles.changed };
-  let hasOtherFormulas = edits.added.some(({ cells }) => cells.some(({ formula }) => formula !== undefined));
+  let hasOtherFormulas = hasFormulas({ sheets: edits.added });
   const edited = edits.sheets.flatMap((sheet, place): [string, string][] => {
     const part = sheetParts[place];
     if (part === undefined || !isEdited(sheet)) return [];

@@ -1,6 +1,6 @@
 import { IUndoRedoService, LifecycleService, LifecycleStages } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
-import type { Book, Sheet } from "../../engine/book";
+import { type Book, hasFormulas, type Sheet } from "../../engine/book";
 import { type GridView, viewOf } from "../../engine/grid-view";
 import type { Place } from "../../engine/place";
 import { ROOM, sheetSnapshot, snapshotOf } from "../../engine/snapshot";
@@ -53,7 +53,7 @@ export class OpenBook {
       names: new Map(namesOf(sheets)),
     };
     // The engine says nothing at the end of a calculation of nothing.
-    if (book.sheets.some(({ cells }) => cells.some(({ formula }) => formula !== undefined))) await calculated;
+    if (hasFormulas(book)) await calculated;
     // The first workbook is drawn a little after it is there.
     await univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
     sheets.forEach((sheet, i) => {
