@@ -70,9 +70,10 @@ export const cellOf = (place: string): string => place.slice(place.lastIndexOf("
 
 /** What formulas that are newly marked as dynamic arrays ask of the package: the part that knows marks, and none that lists formulas. */
 const forMarks = (before: string, after: string, part: string): "known" | undefined => {
+  // A list that goes need not even be well-formed.
+  if (after === "") return /calcChain/i.test(part) ? "known" : undefined;
   const [old, now] = [tokensOf(before), tokensOf(after)];
   if (before === "") return now.some((token) => attribute(token, "name") === "XLDAPR") ? "known" : undefined;
-  if (after === "") return /calcChain/i.test(part) ? "known" : undefined;
   const uncounted = (token: string) => token.replace(/ count="\d*"/, "").replace(/\/>$/, ">");
   const isAdded = (token: string) => !old.some((known) => uncounted(known) === uncounted(token));
   const isAboutMarks = (token: string) =>
