@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import type { Unit } from "../metrology/say";
 import { BadInput } from "./bad-input";
 import type { Cell, Range } from "./cells";
+import { limitsOf } from "./limits";
 import { refusalSentence } from "./refusal-sentence";
 
 // The host pages forbid `eval`; without this zod probes for it at the first object schema and the browser reports a violation.
@@ -62,20 +63,7 @@ export const quantity = (
   schema: z.ZodMiniNumber = z.number().check(z.positive()),
   { hint, ifBlank }: { hint?: string; ifBlank?: string } = {},
 ): Parameter<number> => {
-  const limits = z.toJSONSchema(schema) as {
-    type: string;
-    minimum?: number;
-    exclusiveMinimum?: number;
-    maximum?: number;
-    exclusiveMaximum?: number;
-  };
-  const whole = limits.type === "integer";
-  const {
-    minimum = -Number.MAX_VALUE,
-    exclusiveMinimum = -Infinity,
-    maximum = Number.MAX_VALUE,
-    exclusiveMaximum = Infinity,
-  } = limits;
+  const { minimum, exclusiveMinimum, maximum, exclusiveMaximum, isAll } = limitsOf(schema);
   const read = (cell: Cell, name: string): number => {
     if (
       typeof cell === "number" &&
@@ -84,7 +72,7 @@ export const quantity = (
       cell <= maximum &&
       cell < exclusiveMaximum &&
       measurable(cell) &&
-      !whole
+      isAll
     )
       return cell;
     if (typeof cell === "number" && Number.isFinite(cell) && !measurable(cell))

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { limitsOf } from "../definition/limits";
 import type { Parameter } from "../definition/parameter";
 
 /** What an argument would take, in words: "a number in A, more than 0", "one of "B", "C", "D"". "" where its meaning says it all. */
@@ -19,7 +20,7 @@ const taken = (parameter: Parameter): string => {
   const { choices, schema, unit } = parameter;
   if (choices) return `one of ${choices.map((word) => `"${word}"`).join(", ")}`;
   if (!(schema instanceof z.ZodMiniNumber)) return "";
-  const number = `a ${limitsOf(schema).type === "integer" ? "whole number" : "number"}${unit ? ` in ${unit}` : ""}`;
+  const number = `a ${limitsOf(schema).whole ? "whole number" : "number"}${unit ? ` in ${unit}` : ""}`;
   const limits = limited(parameter);
   return limits ? `${number}, ${limits}` : number;
 };
@@ -29,23 +30,13 @@ export const limited = ({ schema }: Parameter): string => {
   if (!(schema instanceof z.ZodMiniNumber)) return "";
   const { minimum, exclusiveMinimum, maximum, exclusiveMaximum } = limitsOf(schema);
   return [
-    exclusiveMinimum !== undefined && `more than ${exclusiveMinimum}`,
-    minimum !== undefined && minimum > -Number.MAX_SAFE_INTEGER && `at least ${minimum}`,
-    exclusiveMaximum !== undefined && `less than ${exclusiveMaximum}`,
-    maximum !== undefined && maximum < beyondAnyBench && `at most ${maximum}`,
+    exclusiveMinimum > -Infinity && `more than ${exclusiveMinimum}`,
+    minimum > -Number.MAX_VALUE && `at least ${minimum}`,
+    exclusiveMaximum < Infinity && `less than ${exclusiveMaximum}`,
+    maximum < beyondAnyBench && `at most ${maximum}`,
   ]
     .filter(Boolean)
     .join(" and ");
 };
 
 const beyondAnyBench = 1e6;
-
-const limitsOf = (schema: z.ZodMiniNumber): Limits => z.toJSONSchema(schema) as Limits;
-
-interface Limits {
-  readonly type?: string;
-  readonly minimum?: number;
-  readonly exclusiveMinimum?: number;
-  readonly maximum?: number;
-  readonly exclusiveMaximum?: number;
-}

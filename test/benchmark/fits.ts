@@ -25,7 +25,7 @@ export const fits = (): Comparison[] => {
     measure(
       "THERMAL.FIT, 250 trips and 250 holds at as many currents",
       () => call(catalogued("THERMAL.FIT"), manyHolds()),
-      "≤ 200 ms",
+      "≤ 250 ms",
       5,
     ),
   ];

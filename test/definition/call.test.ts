@@ -175,6 +175,8 @@ test("numbers are taken by their limits exactly where the schema takes them", ()
     z.number().check(z.minimum(-40), z.maximum(60)),
     z.number().check(z.gt(1), z.lt(2)),
     z.int().check(z.minimum(1), z.maximum(4)),
+    z.number().check(z.minimum(1), z.multipleOf(0.5)),
+    z.number().check(z.refine((number) => number !== 2)),
   ];
   const numbers = fc.oneof(
     fc.double({ min: -1e12, max: 1e12, noNaN: true }),
