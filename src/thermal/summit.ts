@@ -15,10 +15,10 @@ export const summits = <H extends Height>(points: readonly H[], at: (x: number, 
   const found: H[] = [];
   for (let i = 1; i < points.length; i++) {
     const [before, after] = [points[i - 1] as H, points[i] as H];
-    if (before.slope > 0 && after.slope <= 0) {
-      const near = (x: number) => at(x, before);
-      found.push(near(root((x) => near(x).slope, before.x, after.x)));
-    }
+    if (!(before.slope > 0 && after.slope <= 0)) continue;
+    const slope = (x: number) => at(x, before).slope;
+    // Told another point before it, a slope that is 0 but for rounding may turn its sign: then the given points are the top.
+    if (slope(before.x) > 0 && slope(after.x) <= 0) found.push(at(root(slope, before.x, after.x), before));
   }
   return found;
 };

@@ -103,6 +103,18 @@ describe("a block of THERMAL.FIT with a cell changed is refused, never answered 
   });
 });
 
+test("trials whose likelihood is flat but for rounding are fitted all the same", () => {
+  const currents = [[926.71], [546.63], [300.55], [1e-12], [1e-12]];
+  const outcomes = [["tripped"], ["tripped"], ["held"], ["held"], ["held"]];
+  const asked = question("THERMAL.FIT", currents, 0.1, outcomes, undefined, 1e-12, "IEC 60947-2");
+  isWellExplained(asked, 0);
+  // As long at 547 A as at 927 A: the lower the pickup, the less that misfits, and far below both nothing changes any more.
+  const [label, pickup] = keepsToTheRoad(asked)[0] ?? [];
+  expect(label).toBe("pickup");
+  expect(pickup).toBeGreaterThan(0);
+  expect(pickup).toBeLessThan(55);
+});
+
 test("three names of characteristics that lie across are no band", () => {
   // IEC 60898-1 Table 7, tests d and e: 3 to 5 ×, 5 to 10 ×, 10 to 20 ×.
   expect(ask(question("TRIP.MAGNETIC", 10, [["B", "C", "D"]]))).toEqual([
