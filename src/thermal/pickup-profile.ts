@@ -122,6 +122,9 @@ export const crossing = (trials: readonly Trial[], profile: PickupProfile, edge:
   const { inside, outside } = cell;
   const { stretch } = inside;
   const misses = (x: number) => point(trials, { stretch, x }, inside).logLikelihood - edge.level;
+  // Told another point before it, a likelihood may differ in its last digits: enough, where the level lies within these.
+  if (misses(inside.x) <= 0) return inside.pickup;
+  if (misses(outside.x) >= 0) return outside.pickup;
   return pickupAt(stretch, root(misses, outside.x, inside.x));
 };
 
