@@ -1,15 +1,24 @@
 /**
  * Where a continuous f crosses zero between `from` and `to`, to the last digits of a double.
- * The ends must lie on different sides (one may be the root itself); an infinite end value only says which side.
- * Inverse quadratic interpolation where it can be trusted, else bisection: Chandrupatla, Adv. Eng. Software 28 (1997) 145.
+ * The ends must lie on different sides (one may be the root itself), else a RangeError is thrown; an infinite end value only says
+ * which side.
  */
 export const root = (f: (x: number) => number, from: number, to: number): number => {
+  const found = rootIfAny(f, from, to);
+  if (found === undefined) throw new RangeError(`no crossing between ${from} (${f(from)}) and ${to} (${f(to)})`);
+  return found;
+};
+
+/**
+ * The same where it is not sure that there is one: undefined when both ends lie on one side.
+ * Inverse quadratic interpolation where it can be trusted, else bisection: Chandrupatla, Adv. Eng. Software 28 (1997) 145.
+ */
+export const rootIfAny = (f: (x: number) => number, from: number, to: number): number | undefined => {
   let [a, fa] = [from, f(from)];
   let [b, fb] = [to, f(to)];
   if (fa === 0) return a;
   if (fb === 0) return b;
-  if (!(fa < 0 ? fb > 0 : fa > 0 && fb < 0))
-    throw new RangeError(`no crossing between ${from} (${fa}) and ${to} (${fb})`);
+  if (!(fa < 0 ? fb > 0 : fa > 0 && fb < 0)) return undefined;
   let share = 0.5;
   for (;;) {
     const x = a + share * (b - a);

@@ -1,4 +1,4 @@
-import { root } from "../metrology/root";
+import { rootIfAny } from "../metrology/root";
 import { type AtPickup, atPickup } from "./at-pickup";
 import { type Height, summits } from "./summit";
 import type { Trial } from "./trial";
@@ -122,10 +122,10 @@ export const crossing = (trials: readonly Trial[], profile: PickupProfile, edge:
   const { inside, outside } = cell;
   const { stretch } = inside;
   const misses = (x: number) => point(trials, { stretch, x }, inside).logLikelihood - edge.level;
-  // Told another point before it, a likelihood may differ in its last digits: enough, where the level lies within these.
-  if (misses(inside.x) <= 0) return inside.pickup;
-  if (misses(outside.x) >= 0) return outside.pickup;
-  return pickupAt(stretch, root(misses, outside.x, inside.x));
+  const x = rootIfAny(misses, outside.x, inside.x);
+  if (x !== undefined) return pickupAt(stretch, x);
+  // Told another point before it, a likelihood may differ in its last digits: enough, where the level lies within those of an end.
+  return inside.logLikelihood - edge.level < edge.level - outside.logLikelihood ? inside.pickup : outside.pickup;
 };
 
 /** A pickup near an edge, by straight interpolation in the root of the drop: good enough to place rows of a table. */

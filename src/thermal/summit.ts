@@ -1,4 +1,4 @@
-import { root } from "../metrology/root";
+import { rootIfAny } from "../metrology/root";
 
 /** A function's value and slope at x. */
 export interface Height {
@@ -16,9 +16,9 @@ export const summits = <H extends Height>(points: readonly H[], at: (x: number, 
   for (let i = 1; i < points.length; i++) {
     const [before, after] = [points[i - 1] as H, points[i] as H];
     if (!(before.slope > 0 && after.slope <= 0)) continue;
-    const slope = (x: number) => at(x, before).slope;
     // Told another point before it, a slope that is 0 but for rounding may turn its sign: then the given points are the top.
-    if (slope(before.x) > 0 && slope(after.x) <= 0) found.push(at(root(slope, before.x, after.x), before));
+    const top = rootIfAny((x) => at(x, before).slope, before.x, after.x);
+    if (top !== undefined) found.push(at(top, before));
   }
   return found;
 };
