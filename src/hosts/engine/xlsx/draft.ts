@@ -1,7 +1,6 @@
 import { CannotKeep } from "./cannot-keep";
-import { keptTag } from "./cell-text";
 import type { OpenedWorkbook } from "./open-workbook";
-import { beforeEnd, folderOf, relationsPart, TYPES } from "./package-edits";
+import { beforeEnd, folderOf, overrideOf, relationOf, relationsPart, TYPES } from "./package-edits";
 import { relationsXml } from "./write-workbook";
 import { readXml } from "./xml";
 
@@ -32,8 +31,7 @@ export class Draft {
   /** Adds a part that no other refers to yet, and says what it is. */
   add(part: string, type: string, text: string): void {
     this.put(part, text);
-    const override = keptTag("Override", { PartName: `/${part}`, ContentType: type }, "/>");
-    this.put(TYPES, this.#withElement(TYPES, "Types", override));
+    this.put(TYPES, this.#withElement(TYPES, "Types", overrideOf(part, type)));
   }
 
   /** Lets a part refer to another, given by its path from the first one's folder; tells under which id. */
@@ -47,9 +45,9 @@ export class Draft {
     readXml(this.text(part), part, { open: ({ attributes }) => void ids.add(attributes.Id) });
     let number = ids.size;
     while (ids.has(`rId${number}`)) number += 1;
-    const relation = keptTag("Relationship", { Id: `rId${number}`, Type: type, Target: target }, "/>");
-    this.put(part, this.#withElement(part, "Relationships", relation));
-    return `rId${number}`;
+    const id = `rId${number}`;
+    this.put(part, this.#withElement(part, "Relationships", relationOf(id, type, target)));
+    return id;
   }
 
   /** A free path for one more part: "xl/worksheets/sheet4.xml". */
@@ -66,15 +64,11 @@ export class Draft {
 
   #withElement(part: string, root: string, element: string): string {
     const xml = this.text(part);
-    let depth = 0;
+    let isRoot = true;
     readXml(xml, part, {
       open: ({ name }) => {
-        if (depth === 0 && name !== root)
-          throw new CannotKeep(`${part} is written in a way that nothing can be added to`);
-        depth += 1;
-      },
-      close: () => {
-        depth -= 1;
+        if (isRoot && name !== root) throw new CannotKeep(`${part} is written in a way that nothing can be added to`);
+        isRoot = false;
       },
     });
     return beforeEnd(xml, part, element);

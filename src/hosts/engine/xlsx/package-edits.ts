@@ -13,6 +13,14 @@ export const folderOf = (part: string): string => part.slice(0, part.lastIndexOf
 export const relationsPart = (part: string): string =>
   `${folderOf(part)}_rels/${part.slice(folderOf(part).length)}.rels`;
 
+/** What the list of a package's parts says of one of them. */
+export const overrideOf = (part: string, type: string): string =>
+  keptTag("Override", { PartName: `/${part}`, ContentType: type }, "/>");
+
+/** What a part's relations say of one of them. */
+export const relationOf = (id: string, type: string, target: string): string =>
+  keptTag("Relationship", { Id: id, Type: type, Target: target }, "/>");
+
 /** What a cell's `cm` is to be so that its formula is a dynamic array, and the parts that must be changed for it. */
 export interface DynamicMark {
   readonly mark: number;
@@ -44,13 +52,11 @@ const addMetadata = ({ pack, workbookPart }: OpenedWorkbook): Changes => {
   const name = firstFree("metadata", ".xml", (candidate) => pack.has(`${folder}${candidate}`));
   const ids = new Set(relationsOf(pack, workbookPart).map(({ id }) => id));
   const id = firstFree("rIdMetadata", "", (candidate) => ids.has(candidate));
-  const relation = keptTag("Relationship", { Id: id, Type: METADATA_RELATION, Target: name }, "/>");
-  const override = keptTag("Override", { PartName: `/${folder}${name}`, ContentType: METADATA_TYPE }, "/>");
   const relations = relationsPart(workbookPart);
   return new Map([
     [`${folder}${name}`, metadataPart],
-    [relations, beforeEnd(pack.text(relations), relations, relation)],
-    [TYPES, beforeEnd(pack.text(TYPES), TYPES, override)],
+    [relations, beforeEnd(pack.text(relations), relations, relationOf(id, METADATA_RELATION, name))],
+    [TYPES, beforeEnd(pack.text(TYPES), TYPES, overrideOf(`${folder}${name}`, METADATA_TYPE))],
   ]);
 };
 

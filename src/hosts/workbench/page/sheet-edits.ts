@@ -91,22 +91,23 @@ const filledBefore = ({ read, shown, state }: SheetSince, typed: readonly CellEd
   const stays = new Set(shown.cells.flatMap((cell) => (cell.value === null ? [] : keyOf(cell))));
   const known = new Map(typed.map((one) => [keyOf(one), one]));
   const more: CellEdit[] = [];
-  for (const anchor of read.cells) {
-    const { formula, spill, stored } = anchor;
+  for (const { row, column, formula, spill, stored, value: before } of read.cells) {
     if (formula === undefined || !spill || spill.rows * spill.columns === 1) continue;
-    const block = { row: anchor.row, column: anchor.column, ...spill };
-    const isGone = edited.has(keyOf(anchor));
-    const isBroken = stored === "fixed" && !isGone && into.some((place) => isIn(block, place));
+    const place = { row, column };
+    const anchor = keyOf(place);
+    const block = { ...place, ...spill };
+    const isGone = edited.has(anchor);
+    const isBroken = stored === "fixed" && !isGone && into.some((one) => isIn(block, one));
     if (!isGone && !isBroken) continue;
     if (isBroken) {
-      const place = { row: anchor.row, column: anchor.column };
-      const isKept = stays.has(keyOf(anchor));
-      const value = isKept ? anchor.value : state.view.valueAt({ sheet: read.name, ...place });
-      more.push({ ...known.get(keyOf(anchor)), ...place, holds: { value, formula, spill: { rows: 1, columns: 1 } } });
+      const value = stays.has(anchor) ? before : state.view.valueAt({ sheet: read.name, ...place });
+      more.push({ ...known.get(anchor), ...place, holds: { value, formula, spill: { rows: 1, columns: 1 } } });
     }
-    for (const place of placesOf(block))
-      if (keyOf(place) !== keyOf(anchor) && !edited.has(keyOf(place)) && !stays.has(keyOf(place)))
-        more.push({ ...known.get(keyOf(place)), ...place, holds: { value: null } });
+    for (const one of placesOf(block)) {
+      const key = keyOf(one);
+      if (key !== anchor && !edited.has(key) && !stays.has(key))
+        more.push({ ...known.get(key), ...one, holds: { value: null } });
+    }
   }
   return more;
 };
