@@ -101,6 +101,7 @@ describe("the selected cell", () => {
     port.onSelection(() => told++);
     port.onCalculated(() => calculated++);
     await until(() => workbook.done.filter((one) => one.includes("_RegisterCalculated")).length === 2);
+    await until(() => told > 0);
     expect(told).toBe(1);
     runtime?.host.tell("selectionChanged");
     await until(() => told === 2);

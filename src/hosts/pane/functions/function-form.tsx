@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Argument } from "../../../definition/cells";
 import type { AnyDefinition } from "../../../definition/define";
 import { type Parameter, sheetName } from "../../../definition/parameter";
@@ -47,7 +47,8 @@ export const FunctionForm = ({ definition, typed, onTyped, port, selection, onBa
   // Those that may be left out come last.
   const wanted = parameters.filter(([, { otherwise }]) => otherwise === undefined).length;
   const title = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
+  // Before the form is to be seen: later it would take the focus from a field that somebody has gone to.
+  useLayoutEffect(() => {
     title.current?.focus({ preventScroll: true });
     title.current?.closest(".pane")?.scrollIntoView({ block: "start" });
   }, []);
